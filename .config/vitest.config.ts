@@ -1,0 +1,13 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  oxc: { jsx: { runtime: 'automatic', importSource: 'hastscript' } },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+    testTimeout: 20_000,
+    reporters: ['default'],
+  },
+});
