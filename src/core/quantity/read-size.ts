@@ -1,0 +1,80 @@
+import type { Holding } from '../model/material.ts';
+import type { Quantity, Size } from '../model/values.ts';
+import { floor, rational } from './exact.ts';
+import type { Reading } from './problem.ts';
+import { about, andThen, read, refuse } from './problem.ts';
+import { readQuantity } from './read-amount.ts';
+import type { Term } from './scan.ts';
+import { leadingTerm } from './scan.ts';
+import { unknownUnit } from './spelled-unit.ts';
+import { tidy } from './tidy.ts';
+
+/**
+ * One length, two sides or three: `450 mm`, `150 mm x 100 mm`, `220 × 110 × 60 mm`. Where the last side alone has a unit,
+ * it is that of all.
+ */
+export function readSize(text: string): Reading<Size> {
+  return andThen(termsOf(text), (terms) => sizeOf(text.trim(), terms));
+}
+
+/** What a pack holds: `500 g`, `50`, `450 mm x 300 mm`, `5 x 450 mm x 300 mm`, `12 x 50 mL`. */
+export function readHolding(text: string): Reading<Holding> {
+  return andThen(termsOf(text), ([first, ...rest]) => {
+    if (rest.length === 0) return andThen(readQuantity(text), (each) => one(text, each));
+    if (first!.unit)
+      return andThen(sizeOf(text.trim(), [first!, ...rest]), (each) => read({ count: 1, each }));
+    if (first!.value.d !== 1n) return refuse('amount-not-whole', text.trim());
+    if (first!.value.n === 0n) return refuse('amount-zero', text.trim());
+    return andThen(eachOf(text.trim(), rest), (each) => read({ count: floor(first!.value), each }));
+  });
+}
+
+function one(text: string, each: Quantity): Reading<Holding> {
+  return each.value === '0' ? refuse('amount-zero', text.trim()) : read({ count: 1, each });
+}
+
+/** After a count every side says its unit: `450 x 300 mm` would be 450 lengths. */
+function eachOf(text: string, terms: readonly Term[]): Reading<Quantity | Size> {
+  const [only] = terms;
+  if (terms.length > 1) {
+    return terms.every(({ unit }) => unit) ? sizeOf(text, terms) : refuse('amount-unreadable.holding', text);
+  }
+  if (only!.value.n === 0n) return refuse('amount-zero', text);
+  return read({ value: rational(only!.value), unit: only!.unit?.symbol ?? '' });
+}
+
+/** The terms between `x` or `×`, each with what it says. */
+function termsOf(text: string): Reading<readonly Term[]> {
+  const terms: Term[] = [];
+  for (const part of tidy(text).split(/ ?[xX×] ?(?=[-\d.])/)) {
+    const scanned = leadingTerm(part);
+    if (!scanned.ok) return about(text.trim(), scanned);
+    const { found, rest } = scanned.value;
+    if (rest !== '') return strange(text.trim(), found, rest.trim());
+    if (found.value.s < 0n && found.unit?.dimension !== 'temperature')
+      return refuse('amount-negative', text.trim());
+    terms.push(found);
+  }
+  return read(terms);
+}
+
+function strange(text: string, { unit, number, written }: Term, rest: string): Reading<never> {
+  if (/^(?:[-–—]|to )/.test(rest)) return refuse('range-not-here', text);
+  if (!/^\p{L}[^\d]*$/u.test(rest)) return refuse('amount-unreadable', text);
+  if (!unit) return unknownUnit(text, number, rest);
+  return refuse('amount-unreadable.extra', text, { amount: written, extra: rest });
+}
+
+function sizeOf(text: string, terms: readonly Term[]): Reading<Size> {
+  if (terms.length > 3) return refuse('amount-unreadable.size', text);
+  const sides: Quantity[] = [];
+  const shared = terms.slice(0, -1).every(({ unit }) => !unit) ? terms.at(-1)!.unit : undefined;
+  for (const term of terms) {
+    const unit = term.unit ?? shared;
+    if (!unit) return refuse('unit-missing.length', text);
+    if (unit.dimension !== 'length') return refuse('unit-wrong.length', text, { unit: unit.symbol });
+    if (term.value.n === 0n) return refuse('amount-zero', text);
+    sides.push({ value: rational(term.value), unit: unit.symbol });
+  }
+  return read({ sides });
+}
