@@ -1,0 +1,53 @@
+import type { ByLevel, Varied } from '../core/model/values.ts';
+import { nearName } from '../core/near-name.ts';
+import type { Raw, RawMap } from './sheet.ts';
+import { entries, refuse, refuseKey, type Written } from './written.ts';
+
+/**
+ * A value that may differ by level, `{ shallow: 12 h, deep: 16 h }`: the one reader of such maps. A map is by level as
+ * soon as one of its keys is the id of a level; then every level must be there, and nothing else.
+ */
+export function readVaried<V>(
+  at: Written<Raw> | undefined,
+  levels: readonly string[],
+  readOne: (one: Written<Raw>) => V | undefined,
+): Varied<V> | undefined {
+  if (!at) return undefined;
+  return isByLevel(at.value, levels) ? readByLevel(at as Written<RawMap>, levels, readOne) : readOne(at);
+}
+
+export function isByLevel(value: Raw, levels: readonly string[]): boolean {
+  return isMap(value) && Object.keys(value).some((key) => levels.includes(key));
+}
+
+export function isMap(value: Raw): value is RawMap {
+  return typeof value === 'object' && !Array.isArray(value);
+}
+
+function readByLevel<V>(
+  at: Written<RawMap>,
+  levels: readonly string[],
+  readOne: (one: Written<Raw>) => V | undefined,
+): ByLevel<V> | undefined {
+  const missing = levels.filter((level) => !(level in at.value));
+  if (missing.length > 0) refuse(at, { code: 'level-missing', facts: { missing: missing.join(', ') } });
+  const read = entries(at).map(([key, value]) => {
+    if (!levels.includes(key)) refuseKey(value, unknownLevel(key, levels));
+    return [key, readOne(value)] as const;
+  });
+  const good = read.filter((pair): pair is readonly [string, V & {}] => pair[1] !== undefined);
+  return good.length === levels.length ? { byLevel: Object.fromEntries(good) } : undefined;
+}
+
+/** Where one text belongs: a map there was meant to be by level, and none of its keys is one. */
+export function refuseMapForText(at: Written<Raw>, levels: readonly string[]): undefined {
+  if (!isMap(at.value) || levels.length === 0) return refuse(at, { code: 'wrong-kind', variant: 'text', facts: {} });
+  const [key, value] = entries(at as Written<RawMap>)[0]!;
+  return refuseKey(value, unknownLevel(key, levels));
+}
+
+function unknownLevel(key: string, levels: readonly string[]) {
+  const near = nearName(key, levels);
+  const facts = { level: key, levels: levels.join(', '), ...(near ? { near } : {}) };
+  return { code: 'level-unknown', facts, ...(near ? { variant: 'near' } : {}) };
+}

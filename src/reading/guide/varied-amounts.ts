@@ -1,0 +1,67 @@
+import type { Amount, Duration, Size, Target, Varied } from '../../core/model/values.ts';
+import type { Setting } from '../../core/model/guide.ts';
+import { readAmount, readCount, readQuantity, readTarget } from '../../core/quantity/read.ts';
+import { isByLevel, readVaried, refuseMapForText } from '../by-level.ts';
+import { readClockTime, readSizeOrLength } from '../core-readers.ts';
+import { means, readWords } from '../plain-readers.ts';
+import type { Raw } from '../sheet.ts';
+import { field, readText, type TextReader, type Written } from '../written.ts';
+
+/** A text of the front matter, or a map of such texts by level. */
+export function variedText<V>(
+  at: Written<Raw> | undefined,
+  levels: readonly string[],
+  reader: TextReader<V>,
+): Varied<V> | undefined {
+  return readVaried(at, levels, (one) => readTextAt(one, levels, reader));
+}
+
+function readTextAt<V>(one: Written<Raw>, levels: readonly string[], reader: TextReader<V>): V | undefined {
+  return typeof one.value === 'string' ? readText(one, reader) : refuseMapForText(one, levels);
+}
+
+interface AmountKeys {
+  readonly amount?: Raw | undefined;
+  readonly usual?: Raw | undefined;
+}
+
+/** `amount:` with the `usual:` beside it; both may be by level, together or one alone. */
+export function variedAmount(from: Written<AmountKeys>, levels: readonly string[]): Varied<Amount> | undefined {
+  const [amount, usual] = [field(from, 'amount'), field(from, 'usual')];
+  if (!amount) return undefined;
+  if (!usual) return variedText(amount, levels, (text) => readAmount(text));
+  const spread = isByLevel(usual.value, levels) && !isByLevel(amount.value, levels) ? spreadOver(amount, levels) : amount;
+  return readVaried(spread, levels, (one) => {
+    const own = usualAt(usual, one, levels);
+    return readTextAt(one, levels, (text) => readAmount(text, own));
+  });
+}
+
+/** One amount for all levels, written out for each, so that each can have a usual one of its own. */
+function spreadOver(at: Written<Raw>, levels: readonly string[]): Written<Raw> {
+  return { ...at, value: Object.fromEntries(levels.map((level) => [level, at.value])) };
+}
+
+function usualAt(usual: Written<Raw>, one: Written<Raw>, levels: readonly string[]): string | undefined {
+  const level = String(one.path.at(-1));
+  const own = isByLevel(usual.value, levels) ? field(usual as Written<Readonly<Record<string, Raw>>>, level) : usual;
+  return readText(own, readWords);
+}
+
+export const variedTime = (at: Written<Raw> | undefined, levels: readonly string[]): Varied<Duration> | undefined =>
+  variedText(at, levels, readClockTime);
+
+export const variedSize = (at: Written<Raw> | undefined, levels: readonly string[]): Varied<Size> | undefined =>
+  variedText(at, levels, readSizeOrLength);
+
+export const variedCount = (at: Written<Raw> | undefined, levels: readonly string[]): Varied<number> | undefined =>
+  variedText(at, levels, readCount);
+
+export const variedTarget = (at: Written<Raw> | undefined, levels: readonly string[]): Varied<Target> | undefined =>
+  variedText(at, levels, readTarget);
+
+/** A setting may be any words (`low`); where it is a quantity, it is kept as one too. */
+export const readSetting: TextReader<Setting> = (text) => {
+  const quantity = readQuantity(text);
+  return means(quantity.ok ? { text: text.trim(), quantity: quantity.value } : { text: text.trim() });
+};

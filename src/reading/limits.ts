@@ -1,0 +1,21 @@
+/** How much a file may hold. Far above any guide; what is over is refused, never half read. The manual lists them. */
+export const limits = {
+  /** Bytes of a Markdown file: 1 MB. */
+  markdownBytes: 1_000_000,
+  /** Bytes of front matter, or of a whole `.yaml` file: 64 kB. */
+  frontMatterBytes: 64_000,
+  /** Bytes of a photo or a pattern: 20 MB. */
+  fileBytes: 20_000_000,
+  /** Lists in lists, quotes in quotes, brackets in brackets. */
+  nesting: 100,
+  /** Columns of a table. */
+  tableColumns: 100,
+  /** Brackets, stars, underscores, backticks or angle brackets in one paragraph, each. */
+  marksInParagraph: 1_000,
+  /** Guides in a workspace. */
+  guides: 10_000,
+  /** Folders in folders. */
+  folders: 20,
+  /** Files in a workspace. */
+  files: 100_000,
+} as const;

@@ -1,0 +1,29 @@
+import type { Rational } from '../core/model/values.ts';
+import { readQuantity } from '../core/quantity/read.ts';
+import type { ZoneTable } from '../core/time/zone.ts';
+import { means, wrong } from './plain-readers.ts';
+import type { TextReader } from './written.ts';
+import { zoneTable } from './zone-table.ts';
+
+/** A language tag by BCP 47, in its usual spelling: `en-gb` -> `en-GB`. */
+export const readLocale: TextReader<string> = (text) => {
+  try {
+    return means(Intl.getCanonicalLocales(text.trim())[0]!);
+  } catch {
+    return wrong('locale-unreadable');
+  }
+};
+
+/** A time zone by its IANA name, as the table of its offsets. */
+export const readZone: TextReader<ZoneTable> = (text) => {
+  const table = zoneTable(text.trim());
+  return table ? means(table) : wrong('zone-unknown');
+};
+
+/** A plain number above zero: a rate of exchange. */
+export const readDecimal: TextReader<Rational> = (text) => {
+  const number = readQuantity(text);
+  if (!number.ok) return number;
+  if (number.value.unit !== '') return wrong('unit-not-here', { unit: number.value.unit });
+  return /^(-|0$)/.test(number.value.value) ? wrong('amount-zero') : means(number.value.value);
+};

@@ -1,0 +1,43 @@
+import type { Html, Nodes } from 'mdast';
+import type { Place } from '../../core/diagnostic.ts';
+import type { Prose, ProsePlace } from '../../core/model/prose.ts';
+import type { YamlText } from '../sheet.ts';
+import type { Report } from '../report.ts';
+import { lineText, type Source } from '../source.ts';
+import { parseMarkdown } from './markdown.ts';
+import { placeOf, readDocument, withAllBelow, type FileExists, type MarkdownDocument } from './document.ts';
+import { reportTooMuch } from './prose-limits.ts';
+import { reportBadLinks } from './prose-links.ts';
+
+/** The prose of a guide, or `undefined` after a report where it goes over a limit. */
+export function readProse(
+  source: Source,
+  text: YamlText,
+  exists: FileExists,
+  report: Report,
+): { readonly prose: Prose; readonly document: MarkdownDocument } | undefined {
+  if (reportTooMuch(source, text, report)) return undefined;
+  const linesBefore = source.text.slice(0, text.offset).split('\n').length - 1;
+  const read = readDocument(parseMarkdown(text.text, linesBefore), exists);
+  reportHtml(read.document, source, report);
+  reportBadLinks(read.prose, source, report);
+  return read;
+}
+
+/** A position in the prose as a place with its line. */
+export function prosePlace(source: Source, at: ProsePlace): Place {
+  return { file: source.file, ...at, text: lineText(source, at.line) };
+}
+
+/** Raw HTML is refused; of a pair of tags the opening one is reported. */
+function reportHtml(document: MarkdownDocument, source: Source, report: Report): void {
+  for (const node of withAllBelow(document.root).filter(isOpeningHtml)) {
+    const place = prosePlace(source, placeOf(node));
+    const tag = /^<[^>\s]*>?/.exec(node.value)![0];
+    const variant = tag.startsWith('<!') ? { variant: 'comment' } : {};
+    report({ code: 'raw-html', ...variant, facts: { tag } }, { ...place, length: firstLineLength(node.value) });
+  }
+}
+
+const isOpeningHtml = (node: Nodes): node is Html => node.type === 'html' && !node.value.startsWith('</');
+const firstLineLength = (value: string): number => Math.max(1, value.split('\n', 1)[0]!.length);

@@ -1,0 +1,62 @@
+import type { Guide } from '../core/model/guide.ts';
+import type { Material } from '../core/model/material.ts';
+import type { Tool } from '../core/model/tool.ts';
+import { decode } from './decode.ts';
+import { splitFrontMatter } from './front-matter.ts';
+import { readGuide } from './guide/guide.ts';
+import type { FileFound } from './layout.ts';
+import { limits } from './limits.ts';
+import { readMaterial } from './material.ts';
+import { readProgram, type ProgramRead } from './program.ts';
+import type { MarkdownDocument } from './prose/document.ts';
+import { readProse } from './prose/read-prose.ts';
+import type { Report } from './report.ts';
+import { readSheet, type Sheet } from './sheet.ts';
+import { readTool } from './tool.ts';
+import type { OpenFile } from './written.ts';
+
+/** What came of one file: its sheet where it is YAML, its value where nothing in it was refused. */
+export interface ReadFile<T> {
+  readonly value?: T;
+  readonly sheet?: Sheet;
+  readonly document?: MarkdownDocument;
+}
+
+export const readProgramFile = (found: FileFound, report: Report): ReadFile<ProgramRead> =>
+  readYamlFile(found, report, readProgram);
+export const readMaterialFile = (found: FileFound, id: string, report: Report): ReadFile<Material> =>
+  readYamlFile(found, report, (file) => readMaterial(id, file));
+export const readToolFile = (found: FileFound, id: string, report: Report): ReadFile<Tool> =>
+  readYamlFile(found, report, (file) => readTool(id, file));
+
+function readYamlFile<T>({ file, bytes }: FileFound, report: Report, reader: (file: OpenFile) => T): ReadFile<T> {
+  const source = decode(file, bytes, limits.frontMatterBytes, report);
+  const sheet = source && readSheet(source, { text: source.text, offset: 0 }, report);
+  return sheet ? whatIsSound({ sheet, report, refused: false }, reader) : {};
+}
+
+/**
+ * A guide and its prose. Faults of the prose (raw HTML) leave the guide readable; faults of the front matter do not,
+ * and the prose is looked at all the same.
+ */
+export function readGuideFile(
+  { file, bytes }: FileFound,
+  id: string,
+  files: ReadonlyMap<string, Uint8Array>,
+  report: Report,
+): ReadFile<Guide> {
+  const source = decode(file, bytes, limits.markdownBytes, report);
+  const split = source && splitFrontMatter(source, report);
+  if (!split) return {};
+  const sheet = readSheet(source, split.matter, report);
+  const exists = (name: string): boolean => files.has(`guides/${id}/${name.replace(/^\.\//, '')}`);
+  const read = readProse(source, split.prose, exists, report);
+  if (!sheet || !read) return sheet ? { sheet } : {};
+  const open = { sheet, report, refused: false };
+  return { ...whatIsSound(open, (file) => readGuide(id, file, read.prose)), document: read.document };
+}
+
+function whatIsSound<T>(file: OpenFile, reader: (file: OpenFile) => T): ReadFile<T> {
+  const value = reader(file);
+  return file.refused ? { sheet: file.sheet } : { sheet: file.sheet, value };
+}

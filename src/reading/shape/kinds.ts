@@ -1,0 +1,10 @@
+import { z } from 'zod';
+import type { Raw } from '../sheet.ts';
+
+/** The four kinds that a shape is made of. What a text means is for a reader to say, not for the shape. */
+export const text = z.string().min(1);
+export const texts = z.array(text);
+/** Keys of the author's own, with texts. */
+export const namedTexts = z.record(z.string(), text);
+/** A text, a list or keys: a reader of its own decides, because a union here would give useless messages. */
+export const open = z.custom<Raw>();

@@ -1,0 +1,20 @@
+/** How numbers are written: a point, and a comma between thousands where there are five digits or more. */
+export const numberMarks = { point: '.', thousands: ',', thousandsFrom: 5 } as const;
+
+/** Units of time, as durations print them. */
+export const timeUnits = { day: 'd', hour: 'h', minute: 'min', second: 's' } as const;
+
+/** Nouns that are counted. */
+export const nouns = {
+  builder: { one: 'builder', many: 'builders' },
+  day: { one: 'day', many: 'days' },
+  model: { one: 'model', many: 'models' },
+  month: { one: 'month', many: 'months' },
+  person: { one: 'person', many: 'people' },
+  piece: { one: 'piece', many: 'pieces' },
+  run: { one: 'run', many: 'runs' },
+  spare: { one: 'spare', many: 'spares' },
+  time: { one: 'time', many: 'times' },
+  use: { one: 'use', many: 'uses' },
+  'working-day': { one: 'working day', many: 'working days' },
+} as const;
