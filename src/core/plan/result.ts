@@ -1,6 +1,9 @@
 import type { Diagnostic } from '../diagnostic.ts';
 import type { GuideAt } from '../model/guide.ts';
 import type { Exact } from '../quantity/exact.ts';
+import type { Measure } from '../quantity/quantity.ts';
+
+export type { Measure };
 
 /**
  * The answer to one demand: exact throughout, nothing rounded, nothing worded. `showing` makes text of it,
@@ -10,6 +13,8 @@ export interface Plan {
   readonly lines: readonly PlannedLine[];
   readonly requirements: readonly Requirement[];
   readonly purchases: readonly Purchase[];
+  /** One for each supplier that is bought from, in the order of the program's suppliers. */
+  readonly deliveries: readonly Delivery[];
   readonly tools: readonly ToolNeed[];
   readonly cost: PlanCost;
   readonly schedule: PlannedSchedule | { readonly none: NoSchedule };
@@ -32,12 +37,6 @@ export interface PlannedLine {
   readonly steps: readonly StepNeed[];
 }
 
-/** An exact amount in a unit of the table of units. */
-export interface Measure {
-  readonly value: Exact;
-  readonly unit: string;
-}
-
 /** What one row of a guide's materials comes to for the whole line, waste included. */
 export interface RowNeed {
   /** Index into `at.materials`. */
@@ -46,18 +45,24 @@ export interface RowNeed {
   readonly total: Measure;
   /** The usual end, which is costed. */
   readonly usual: Measure;
-  /** For one model, as shown beside the total; before waste. */
+  /** What one model alone would take (its row as written), before waste; the upper end of a range. */
   readonly one: Measure;
   /** How many of each piece, extra ones included. */
   readonly pieces: readonly { readonly piece: string; readonly count: number }[];
 }
 
-/** What a mix comes to: how much of it, and how much of each ingredient (what is left behind included). */
+/** What a mix comes to: how much goes into the pot, of all and of each ingredient, what stays there included. */
 export interface MixNeed {
   readonly mix: string;
   readonly total: Measure;
+  /** Of one model, before waste and what stays in the pot. */
   readonly one: Measure;
-  readonly ingredients: readonly { readonly use: string; readonly total: Measure; readonly usual: Measure; readonly one: Measure }[];
+  readonly ingredients: readonly {
+    readonly use: string;
+    readonly total: Measure;
+    readonly usual: Measure;
+    readonly one: Measure;
+  }[];
 }
 
 /** What a step takes: over the whole line, and for one full run. */
@@ -72,15 +77,21 @@ export interface StepNeed {
   readonly dangerous: boolean;
 }
 export interface StepTake {
-  /** As the step names it: a row, a mix or an ingredient. */
+  /** The id of a row, or the material of an ingredient. */
   readonly use: string;
-  /** The material, absent where `use` is a mix. */
+  /** The material, absent where the row draws on a mix. */
   readonly material?: string;
   readonly total: Measure;
+  /** For one full run; in a batch smaller than that, for the run there is. */
   readonly run: Measure;
-  /** For one model. */
+  /** For one model, before waste. */
   readonly one: Measure;
-  readonly pieces: readonly { readonly piece: string; readonly total: number; readonly run: number; readonly one: number }[];
+  readonly pieces: readonly {
+    readonly piece: string;
+    readonly total: number;
+    readonly run: number;
+    readonly one: number;
+  }[];
 }
 
 /** A material summed over the whole demand, in the unit of its first pack (area and length of sheets and rods). */
@@ -104,6 +115,18 @@ export interface Purchase {
   readonly byArea: boolean;
 }
 
+/** What one supplier brings. */
+export interface Delivery {
+  /** A key of the program's `suppliers`; absent for packs of which nobody says where they are from. */
+  readonly supplier?: string;
+  /** Price of all packs from there, as far as it is known. */
+  readonly goods: Exact;
+  readonly charge: Exact;
+  /** Dated plans only: when the order goes out, and when the last of it is there (minutes since 1970 in UTC). */
+  readonly ordered?: number;
+  readonly arrives?: number;
+}
+
 export interface ToolNeed {
   readonly tool: string;
   /** The most in use at once. */
@@ -116,16 +139,20 @@ export interface ToolNeed {
 /** All in the program's currency, exact. */
 export interface PlanCost {
   readonly currency: string;
-  /** No: some price is missing, and every sum that it enters is "at least". */
+  /** No: the price of some material or delivery is missing, and every sum that it enters is "at least". */
   readonly complete: boolean;
+  /** No: the price of some tool is missing: with tools, with labour and cash to start are "at least". */
+  readonly toolsComplete: boolean;
+  /** Packs and deliveries. */
   readonly outlay: Exact;
+  /** Outlay, and the tools that are not owned. */
   readonly cashToStart: Exact;
   /** One entry for each line of the demand. */
   readonly each: readonly LineCost[];
   /** Person-minutes of hands-on, all lines. */
   readonly handsOn: number;
 }
-/** Per good model. */
+/** Per good model, but for the hours. */
 export interface LineCost {
   readonly used: Exact;
   readonly outlay: Exact;
@@ -133,6 +160,7 @@ export interface LineCost {
   readonly withLabour: Exact;
   /** Absent where the guide does not say how long it lasts. */
   readonly perUse?: Exact;
+  /** Person-minutes of hands-on of the whole line. */
   readonly handsOn: number;
 }
 

@@ -28,7 +28,7 @@ describe('a sum of money', () => {
   it.each([
     ['£6.40', 'currency-missing.symbol', { symbol: '£', number: '6.40' }],
     ['6.40', 'currency-missing', { number: '6.40' }],
-    ['6.40 gbp', 'currency-unknown.near', { currency: 'gbp', number: '6.40', nearest: '6.40 GBP' }],
+    ['6.40 gbp', 'currency-unknown.near', { currency: 'gbp', number: '6.40', nearest: 'GBP' }],
     ['6.40 pounds', 'currency-unknown', { currency: 'pounds', number: '6.40' }],
     ['6,40 GBP', 'decimal-comma', { point: '6.40 GBP', thousands: '640 GBP' }],
     ['1/2 GBP', 'money-unreadable', {}],

@@ -37,7 +37,8 @@ export interface ScheduleProblem {
  * moment of i and of j that is meant: edge of j >= edge of i + l.
  */
 export type Lag =
-  readonly [i: number, j: number, l: number] | readonly [i: number, j: number, l: number, edgeOfI: Edge, edgeOfJ: Edge];
+  | readonly [i: number, j: number, l: number]
+  | readonly [i: number, j: number, l: number, edgeOfI: Edge, edgeOfJ: Edge];
 export type Edge = 'start' | 'end';
 
 /** Open stretches `[from, to)` in order, apart from each other; repeated each `every` minutes where given. */

@@ -1,0 +1,74 @@
+import type { Calendar } from '../solve/schedule/problem.ts';
+import { assignBuilders } from './builders.ts';
+import { jobTools } from './job-tools.ts';
+import type { Jobs } from './jobs.ts';
+import type { Line } from './line.ts';
+import type { PlannedJob } from './result.ts';
+
+/** Times of the hands-on of every run, in minutes from the clock's origin. */
+export interface Times {
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+}
+
+/**
+ * A schedule as runs of guides: who does what with which tools, and when its wait is over. In order of start.
+ *
+ * @param origin  Added to every time.
+ */
+export function plannedJobs(
+  lines: readonly Line[],
+  { runs }: Jobs,
+  { starts, ends }: Times,
+  context: { readonly builders: number; readonly calendar: Calendar; readonly origin: number },
+): readonly PlannedJob[] {
+  const inOrder = runs.map((_, job) => job).sort((a, b) => starts[a]! - starts[b]! || a - b);
+  const tasks = [...new Set(runs.map(({ step }) => step))];
+  const works = inOrder.map((job) => {
+    const { people, step } = runs[job]!;
+    return { start: starts[job]!, end: ends[job]!, people, task: tasks.indexOf(step) };
+  });
+  const builders = assignBuilders(works, context.builders);
+  const shift = (minute: number): number => minute + context.origin;
+  return inOrder.map((job, i) => {
+    const { line, step, run, models, people, handsOn, wait } = runs[job]!;
+    const [start, end] = [starts[job]!, ends[job]!];
+    const stretches = end - start > handsOn ? stretchesOf(context.calendar, start, end) : undefined;
+    return {
+      line,
+      step: step.id,
+      run: run + 1,
+      models,
+      start: shift(start),
+      end: shift(end),
+      waitEnd: shift(end + wait),
+      people,
+      builders: builders[i]!,
+      places: step.at,
+      tools: jobTools(lines[line]!.at, step, models),
+      ...(stretches ? { stretches: stretches.map(([from, to]) => [shift(from), shift(to)] as const) } : {}),
+    };
+  });
+}
+
+/** The open time between two minutes: hands-on that pauses at closing is done in these stretches. */
+export function stretchesOf(
+  { open, every }: Calendar,
+  start: number,
+  end: number,
+): (readonly [number, number])[] {
+  const period = every ?? Infinity;
+  const first = every === undefined ? 0 : Math.floor(start / period);
+  const found: [number, number][] = [];
+  for (let week = first; every === undefined ? week === 0 : week * period < end; week++) {
+    for (const [from, to] of open) {
+      const shift = every === undefined ? 0 : week * period;
+      const [opens, closes] = [Math.max(start, from + shift), Math.min(end, to + shift)];
+      const last = found.at(-1);
+      if (opens >= closes) continue;
+      if (last && last[1] === opens) last[1] = closes;
+      else found.push([opens, closes]);
+    }
+  }
+  return found;
+}

@@ -1,0 +1,25 @@
+import type { Program } from '../model/program.ts';
+import type { Keeping } from '../model/values.ts';
+import { ceil, exact } from '../quantity/exact.ts';
+import { addMonths, dayNumber, isoDate } from '../time/day.ts';
+import { wallOf } from '../time/zone.ts';
+import { type Clock, limitMinutes } from './clock.ts';
+
+const day = 1440;
+/** No month is shorter; in a week without dates nobody knows which months are meant. */
+const shortestMonth = 28;
+
+/**
+ * Until when something is good that was ready at a minute of the plan's clock: never longer than it keeps.
+ *
+ * Working days count 24 hours each. Months are those of the calendar, or 28 days each where there are no dates.
+ */
+export function goodUntil(ready: number, keeping: Keeping, { kind }: Clock, { zone }: Program): number {
+  if (!('months' in keeping)) return ready + limitMinutes(keeping);
+  const months = ceil(exact(keeping.months));
+  if (kind === 'reference-week') return ready + months * shortestMonth * day;
+  const wall = wallOf(zone, ready);
+  const today = Math.floor(wall / day);
+  const later = dayNumber(addMonths(isoDate(today), months));
+  return ready + (later - today) * day;
+}

@@ -1,0 +1,49 @@
+import { allocate } from '../money/money.ts';
+import { type Exact, exact, floor, zero } from '../quantity/exact.ts';
+import type { ToCost } from './cost.ts';
+import type { Delivery, Purchase } from './result.ts';
+
+/**
+ * What each line bears of the outlay: the packs of a material by how much of it each line uses (which is its used
+ * cost, at one price), a delivery by the used cost of the lines. Shares are whole minor units by largest remainder and
+ * add up to the outlay.
+ *
+ * @param used  Used cost of each line.
+ */
+export function sharedOutlay(work: ToCost, used: readonly Exact[]): readonly Exact[] {
+  const { lines, purchases, deliveries, workspace } = work;
+  const digits = workspace.program.minorDigits[workspace.program.currency] ?? 2;
+  const packs = purchases.map((purchase, i) =>
+    split(purchase.cost ?? zero, usualOf(purchase, i, work), digits),
+  );
+  const brought = deliveries.map((delivery) =>
+    split(delivery.charge, bringingFor(delivery, work, used), digits),
+  );
+  return lines.map((_, line) => [...packs, ...brought].reduce((sum, shares) => sum.add(shares[line]!), zero));
+}
+
+function usualOf(_: Purchase, index: number, { lines, requirements }: ToCost): Exact[] {
+  const { by } = requirements[index]!;
+  return lines.map((_, line) => by.find((share) => share.line === line)?.usual.value ?? zero);
+}
+
+/** Lines that use something from this supplier, by their used cost. */
+function bringingFor({ supplier }: Delivery, work: ToCost, used: readonly Exact[]): Exact[] {
+  const { lines, purchases, requirements, workspace } = work;
+  const isFrom = ({ material, packs }: Purchase): boolean =>
+    packs.some(({ pack }) => workspace.materials[material]!.packs[pack]!.from === supplier);
+  const brought = requirements.filter((_, i) => isFrom(purchases[i]!));
+  const isServed = (line: number): boolean =>
+    brought.some(({ by }) => by.some((share) => share.line === line));
+  return lines.map((_, line) => (isServed(line) ? used[line]! : zero));
+}
+
+/** A sum by weight, in whole minor units; what is less than one of them (of an exchange rate) goes to the first. */
+function split(total: Exact, weights: readonly Exact[], digits: number): Exact[] {
+  const minor = exact(10 ** digits);
+  const whole = floor(total.mul(minor));
+  const shares = allocate(whole, weights).map((share) => exact(share).div(minor));
+  const rest = total.sub(exact(whole).div(minor));
+  const bearer = weights.findIndex((weight) => weight.compare(zero) > 0);
+  return shares.map((share, line) => (line === Math.max(0, bearer) ? share.add(rest) : share));
+}

@@ -1,0 +1,37 @@
+import type { Workspace } from '../model/workspace.ts';
+import type { Clock } from './clock.ts';
+import type { Line } from './line.ts';
+import { modelsServed, runsOf } from './runs.ts';
+import { handsOnMinutes, waitMinutes } from './step-times.ts';
+import type { StepAt } from './step-uses.ts';
+
+/** One carrying-out of a step of a line. Runs stand in the order of lines, steps and models. */
+export interface Run {
+  readonly line: number;
+  readonly step: StepAt;
+  /** From 0. */
+  readonly run: number;
+  readonly models: readonly number[];
+  /** Minutes of hands-on. */
+  readonly handsOn: number;
+  readonly wait: number;
+  /** Nobody is needed for no time at all. */
+  readonly people: number;
+}
+
+export function runsOfPlan(lines: readonly Line[], workspace: Workspace, clock: Clock): readonly Run[] {
+  return lines.flatMap(({ at, made }, line) =>
+    at.steps.flatMap((step) => {
+      const wait = waitMinutes(step, workspace, clock);
+      return runsOf(modelsServed(at, step.for, made), made).map((models, run) => {
+        const handsOn = handsOnMinutes(step, models.length);
+        return { line, step, run, models, handsOn, wait, people: handsOn > 0 ? step.people : 0 };
+      });
+    }),
+  );
+}
+
+/** Person-minutes of hands-on. */
+export function personMinutes(runs: readonly Run[]): number {
+  return runs.reduce((sum, { handsOn, people }) => sum + handsOn * people, 0);
+}

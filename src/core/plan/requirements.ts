@@ -1,0 +1,84 @@
+import type { GuideAt } from '../model/guide.ts';
+import type { Material } from '../model/material.ts';
+import type { Workspace } from '../model/workspace.ts';
+import { exact, zero } from '../quantity/exact.ts';
+import { type Measure, add, areaOf, convert, measure, times } from '../quantity/quantity.ts';
+import type { Requirement } from './result.ts';
+import type { Needs } from './scale.ts';
+
+/**
+ * Each material summed over all lines of a demand, in the order in which the guides first name it, in the unit of its
+ * first pack. Mixes count as what is in them.
+ */
+export function requirementsOf(
+  lines: readonly { readonly at: GuideAt; readonly needs: Needs }[],
+  workspace: Workspace,
+): readonly Requirement[] {
+  const parts = lines.flatMap(({ at, needs }, line) =>
+    materialParts(at, needs).map((part) => ({ ...part, line })),
+  );
+  const names = [...new Set(parts.map(({ material }) => material))];
+  return names.map((id) =>
+    requirementOf(
+      parts.filter(({ material }) => material === id),
+      workspace.materials[id]!,
+    ),
+  );
+}
+
+interface MaterialPart {
+  readonly material: string;
+  readonly total: Measure;
+  readonly usual: Measure;
+}
+
+/** Rows of materials, and ingredients of mixes. */
+function materialParts(at: GuideAt, { rows, mixes }: Needs): MaterialPart[] {
+  const isMix = (id: string): boolean => at.mixes.some((mix) => mix.id === id);
+  return [
+    ...rows.map(({ row, total, usual }) => ({ material: at.materials[row]!.use, total, usual })),
+    ...mixes.flatMap(({ ingredients }) =>
+      ingredients.map(({ use, ...need }) => ({ material: use, ...need })),
+    ),
+  ].filter(({ material }) => !isMix(material) && !isGuide(material));
+}
+
+/** A row may use the model of another guide: `guide:vessel-insert`. */
+export function isGuide(use: string): boolean {
+  return use.startsWith('guide:');
+}
+
+function requirementOf(
+  parts: readonly (MaterialPart & { readonly line: number })[],
+  material: Material,
+): Requirement {
+  const unit = buyingUnit(material) ?? parts[0]!.total.unit;
+  const sum = (amounts: readonly Measure[]): Measure =>
+    amounts.map((amount) => convert(amount, unit, densityOf(material))).reduce(add, { value: zero, unit });
+  const lines = [...new Set(parts.map(({ line }) => line))];
+  return {
+    material: material.id,
+    amount: sum(parts.map(({ total }) => total)),
+    usual: sum(parts.map(({ usual }) => usual)),
+    by: lines.map((line) => {
+      const own = parts.filter((part) => part.line === line);
+      return { line, amount: sum(own.map(({ total }) => total)), usual: sum(own.map(({ usual }) => usual)) };
+    }),
+  };
+}
+
+/** The unit of the first pack: of sheets an area, of rods a length. */
+function buyingUnit({ packs }: Material): string | undefined {
+  return packs[0] && packContent(packs[0]).unit;
+}
+
+/** All that a pack holds: `5 x 450 mm x 300 mm` is 675,000 mm². */
+export function packContent({ holds }: Material['packs'][number]): Measure {
+  const each = 'sides' in holds.each ? areaOf(holds.each) : measure(holds.each);
+  return times(each, exact(holds.count));
+}
+
+/** g/mL, where somebody measured it. */
+export function densityOf(material: Material | undefined) {
+  return material?.density && exact(material.density.gramsPerMillilitre);
+}

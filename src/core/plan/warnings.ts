@@ -1,0 +1,119 @@
+import type { Diagnostic } from '../diagnostic.ts';
+import type { Workspace } from '../model/workspace.ts';
+import { inCurrency, printMoney } from '../money/money.ts';
+import { zero } from '../quantity/exact.ts';
+import { deliveryTime } from './arrivals.ts';
+import { type Line, goodOnes } from './line.ts';
+import { moreOfIt } from './more-of-it.ts';
+import { unitPrice } from './offers.ts';
+import type { Run } from './plan-runs.ts';
+import { improvedUpTo, scheduledUpTo } from './plan-schedule.ts';
+import { warning } from './refusal.ts';
+import { placesNamed } from './resources.ts';
+import type { Plan } from './result.ts';
+import { modelsServed } from './runs.ts';
+
+/** What a plan is judged by. */
+export interface ToJudge {
+  readonly plan: Omit<Plan, 'warnings'>;
+  readonly lines: readonly Line[];
+  readonly runs: readonly Run[];
+  readonly workspace: Workspace;
+}
+
+/** What the reader of the plan should know: what may hurt first, then what may be missing, then what may be saved. */
+export function warningsOf(work: ToJudge): readonly Diagnostic[] {
+  return [
+    ...work.lines.flatMap((line) => moreOfIt(line, work.workspace)),
+    ...moreMade(work),
+    ...pricesMissing(work),
+    ...boughtByArea(work),
+    ...stationsNotListed(work),
+    ...toolsToBuy(work),
+    ...notImproved(work),
+    ...arrivalsUnsaid(work),
+    ...nearFreeDelivery(work),
+  ];
+}
+
+/** Runs that are always full make more than was asked. */
+function moreMade({ lines }: ToJudge): Diagnostic[] {
+  return lines.flatMap((line) => {
+    const { at, made } = line;
+    const full = at.steps.filter((step) => !step.partial && modelsServed(at, step.for, made) > 1);
+    const extra = made - goodOnes(line);
+    if (full.length === 0 || extra <= 0) return [];
+    return [
+      warning('more-made', {
+        guide: at.title,
+        made: String(made),
+        good: String(goodOnes(line)),
+        extra: String(extra),
+      }),
+    ];
+  });
+}
+
+function pricesMissing({ plan, workspace }: ToJudge): Diagnostic[] {
+  const { materials, program } = workspace;
+  const unpriced = plan.purchases.filter(({ material, cost, needed }) => {
+    return !cost || unitPrice(materials[material]!, needed.unit, program) === undefined;
+  });
+  return unpriced.map(({ material }) => warning('price-missing', { material: materials[material]!.name }));
+}
+
+function boughtByArea({ plan, workspace }: ToJudge): Diagnostic[] {
+  return plan.purchases
+    .filter(({ byArea, packs }) => byArea && packs.length > 0)
+    .map(({ material }) => warning('bought-by-area', { material: workspace.materials[material]!.name }));
+}
+
+function stationsNotListed({ lines, workspace }: ToJudge): Diagnostic[] {
+  const unlisted = placesNamed(lines).filter((id) => workspace.program.stations[id] === undefined);
+  return unlisted.map((station) => warning('station-not-listed', { station }));
+}
+
+/** Tools that nobody says are owned, and those of which more are needed than there are. */
+function toolsToBuy({ plan, workspace }: ToJudge): Diagnostic[] {
+  const name = (id: string): string => workspace.tools[id]?.name ?? id;
+  return plan.tools.flatMap(({ tool, peak, owned, toBuy }) => {
+    if (owned === undefined) return [warning('tool-not-listed', { tool: name(tool), peak: String(peak) })];
+    const facts = { tool: name(tool), peak: String(peak), owned: String(owned), toBuy: String(toBuy) };
+    return toBuy > 0 ? [warning('tool-short', facts)] : [];
+  });
+}
+
+function notImproved({ runs }: ToJudge): Diagnostic[] {
+  const isFirstFound = runs.length > improvedUpTo && runs.length <= scheduledUpTo;
+  return isFirstFound
+    ? [warning('schedule-not-improved', { runs: String(runs.length), most: String(improvedUpTo) })]
+    : [];
+}
+
+/** With dates, a pack of which nobody says how long it takes to come counts as at hand. */
+function arrivalsUnsaid({ plan, workspace }: ToJudge): Diagnostic[] {
+  if ('none' in plan.schedule || plan.schedule.clock === 'reference-week') return [];
+  return plan.purchases
+    .filter(({ material, packs }) => packs.some(({ pack }) => !deliveryTime(workspace, material, pack)))
+    .map(({ material }) => warning('arrival-unsaid', { material: workspace.materials[material]!.name }));
+}
+
+/** Buying more to have delivery free is pointed out, where less is missing than the delivery costs; it is not done. */
+function nearFreeDelivery({ plan, workspace }: ToJudge): Diagnostic[] {
+  const { program } = workspace;
+  const digits = program.minorDigits[program.currency] ?? 2;
+  return plan.deliveries.flatMap(({ supplier: id, goods, charge }) => {
+    const supplier = id === undefined ? undefined : program.suppliers[id];
+    const free = supplier?.freeOver && inCurrency(supplier.freeOver, program);
+    const missing = free?.sub(goods);
+    if (!supplier || !missing || charge.compare(zero) === 0 || missing.compare(charge) > 0) return [];
+    const money = (sum: typeof goods): string => `${printMoney(sum, digits)} ${program.currency}`;
+    return [
+      warning('free-delivery-near', {
+        supplier: supplier.name,
+        missing: money(missing),
+        charge: money(charge),
+      }),
+    ];
+  });
+}

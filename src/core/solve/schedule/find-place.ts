@@ -1,0 +1,110 @@
+import { extent, keep, letGo, type Board, type Extent } from './board.ts';
+import type { Moment } from './problem.ts';
+import { busyUntil, occupy, usedForGood } from './usage.ts';
+import { lastsUntil } from './ways-through.ts';
+
+/** The answer to "where can this job go?". */
+export type Place =
+  | { readonly start: number }
+  /** Nowhere, while so much of this usage is held without a known end. */
+  | { readonly waitsFor: number }
+  /** Nowhere, unless a moment of another job comes no earlier than a minute: its hold cannot stretch so far. */
+  | { readonly move: Moment; readonly to: number }
+  /** Nowhere: its calendar comes to an end, or what it needs at once is too much. */
+  | { readonly never: true };
+
+/** A usage in which a job on trial finds no room until a minute; of a hold, the moment at which that begins. */
+interface Clash {
+  readonly usage: number;
+  readonly busy: number;
+  readonly opener?: Moment;
+}
+
+/** More tries for one job mean that it stands in its own way. */
+const mostTries = 100_000;
+
+/** The earliest place for a job, not before a minute, beside all that is on the board. Lags are the caller's matter. */
+export function findPlace(board: Board, job: number, from: number): Place {
+  const touched = board.prepared.holdsOf[job]!;
+  for (const hold of touched) letGo(board, hold);
+  const place = tryInTurn(board, job, from);
+  board.starts[job] = board.ends[job] = NaN;
+  for (const hold of touched) keep(board, hold);
+  return place;
+}
+
+function tryInTurn(board: Board, job: number, from: number): Place {
+  const times = board.prepared.times[job]!;
+  let earliest = from;
+  for (let tries = 0; tries < mostTries; tries++) {
+    const start = times.start(earliest);
+    const end = start === Infinity ? Infinity : times.end(start);
+    if (end === Infinity) return { never: true };
+    board.starts[job] = start;
+    board.ends[job] = end;
+    const clash = clashOfJob(board, job) ?? clashOfHolds(board, job);
+    if (!clash) return { start };
+    const { usage, busy, opener } = clash;
+    if (busy === Infinity) return { waitsFor: usage };
+    if (opener && opener[0] !== job) return { move: opener, to: busy };
+    earliest = opener?.[1] === 'end' ? times.startFor(busy) : busy;
+  }
+  return { never: true };
+}
+
+/** What stands in the way of a job on trial itself. */
+function clashOfJob({ prepared, usages, starts, ends }: Board, job: number): Clash | undefined {
+  const [start, end] = [starts[job]!, ends[job]!];
+  for (const { usage, room } of prepared.needs[job]!) {
+    const busy = busyUntil(usages[usage]!, start, end, room);
+    if (busy > -Infinity) return { usage, busy };
+  }
+  for (const { theirs, after } of prepared.apart[job]!) {
+    const busy = busyUntil(usages[theirs]!, start, end + after, 0);
+    if (busy > -Infinity) return { usage: theirs, busy };
+  }
+  return undefined;
+}
+
+/** What stands in the way of the holds that a job on trial begins, stretches or ends. */
+function clashOfHolds(board: Board, job: number): Clash | undefined {
+  const { holdsOf, shares } = board.prepared;
+  const takenBack: (() => void)[] = [];
+  const lay = (usage: number, from: number, until: number, count: number): void => {
+    occupy(board.usages[usage]!, from, until, count);
+    takenBack.push(() => occupy(board.usages[usage]!, from, until, -count));
+  };
+  if (shares[job]) layNeeds(board, job, lay);
+  let clash: Clash | undefined;
+  for (const hold of holdsOf[job]!) {
+    clash = clashOfHold(board, hold, shares[job] ? lay : undefined);
+    if (clash) break;
+  }
+  for (const takeBack of takenBack) takeBack();
+  return clash;
+}
+
+type Lay = (usage: number, from: number, until: number, count: number) => void;
+
+/** A job that also holds what it uses needs both at once: its own use is laid down while its holds are judged. */
+function layNeeds({ prepared, starts, ends }: Board, job: number, lay: Lay): void {
+  for (const { usage, count } of prepared.needs[job]!) lay(usage, starts[job]!, ends[job]!, count);
+}
+
+function clashOfHold(board: Board, hold: number, lay?: Lay): Clash | undefined {
+  const known = extent(board, hold);
+  if (!known) return undefined;
+  const { usage, room, count, from } = board.prepared.holds[hold]!;
+  const opener = from[known.opener]!;
+  const inUse = board.usages[usage]!;
+  if (!known.isWhole && usedForGood(inUse) > room) return { usage, busy: Infinity, opener };
+  const busy = busyUntil(inUse, known.from, known.isWhole ? known.until : openEnd(board, hold, known), room);
+  if (busy > -Infinity) return { usage, busy, opener };
+  lay?.(usage, known.from, known.isWhole ? known.until : Infinity, count);
+  return undefined;
+}
+
+/** The least minute to which a hold without a known end will stretch. */
+function openEnd(board: Board, hold: number, { opener, until }: Extent): number {
+  return Math.max(until, lastsUntil(board.ground.ways[hold]![opener]!, board));
+}

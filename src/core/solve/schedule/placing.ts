@@ -1,0 +1,74 @@
+import { emptyBoard, isPlaced, takeOff } from './board.ts';
+import type { Ground } from './ground.ts';
+import { orderWithin } from './order-within.ts';
+import { moveLater, placeBlock, type Halt, type Making } from './place-block.ts';
+import type { Obstacle } from './problem.ts';
+import { queue, type Queue } from './queue.ts';
+
+/** A schedule, or why there is none; and how many places were looked for. */
+export type Placed = { readonly work: number } & (
+  { readonly starts: number[]; readonly ends: number[] } | { readonly stuck: Obstacle }
+);
+
+/**
+ * One schedule: the jobs take their earliest places in turn, in the order of `rank` as far as lags allow.
+ *
+ * Jobs tied both ways are placed as one block. When a job cannot start in time after an earlier one, or a hold cannot
+ * stretch to it, the earlier one is moved later and all since is placed again. A block that needs something held
+ * without a known end waits until it is given back; others go on meanwhile. Deadlines are not looked at.
+ *
+ * @param rank  For each job its place in the line, each number once.
+ * @param mostWork  When more places than this have been looked for, it is given up.
+ * @source Serial generation: Kolisch, Serial and parallel resource-constrained project scheduling methods revisited,
+ *         EJOR 90 (1996). Moving jobs later: the unscheduling step of Neumann and Schwindt for greatest lags, as in
+ *         Neumann, Schwindt and Zimmermann, Project Scheduling with Time Windows and Scarce Resources (2003). Both
+ *         from memory.
+ */
+export function place(ground: Ground, rank: readonly number[], mostWork: number): Placed {
+  const { blocks, blockOf } = ground.prepared;
+  const line = queue(ground.prepared, rank);
+  const making = { board: emptyBoard(ground), lower: [...ground.earliest], work: 0, mostWork };
+  const stuckAt = (block: number, halt: Halt): Placed => ({
+    stuck: obstacle(blocks[block]!, halt),
+    work: making.work,
+  });
+  let lastHalt: Halt = { never: true };
+  for (let block = line.next(); block !== undefined; block = line.next()) {
+    const halt = placeBlock(making, orderWithin(blocks[block]!, rank, ground));
+    if (!halt) {
+      line.placed(block);
+      wakeWaiting(making, line, block);
+      continue;
+    }
+    lastHalt = halt;
+    if ('never' in halt || making.work > mostWork) return stuckAt(block, halt);
+    if ('waitsFor' in halt) line.park(block, halt.waitsFor);
+    else goBack(making, line, halt);
+  }
+  const missing = rank.findIndex((_, job) => !isPlaced(making.board, job));
+  if (missing >= 0) return stuckAt(blockOf[missing]!, lastHalt);
+  return { starts: making.board.starts, ends: making.board.ends, work: making.work };
+}
+
+/** Lets a block come that waits for what this one has given back. */
+function wakeWaiting({ board }: Making, line: Queue, block: number): void {
+  const { blocks, holds, holdsOf } = board.prepared;
+  for (const job of blocks[block]!) {
+    for (const hold of holdsOf[job]!) if (board.held[hold]!.until < Infinity) line.wake(holds[hold]!.usage);
+  }
+}
+
+/** Takes all off the board since the job that must come later. */
+function goBack(making: Making, line: Queue, halt: Extract<Halt, { move: unknown }>): void {
+  const { blocks, blockOf } = making.board.prepared;
+  for (const block of line.goBackTo(blockOf[halt.move[0]]!)) {
+    for (const job of blocks[block]!) takeOff(making.board, job);
+  }
+  moveLater(making, halt);
+}
+
+function obstacle(jobs: readonly number[], halt: Halt): Obstacle {
+  if ('waitsFor' in halt) return { because: 'capacity', jobs, resource: halt.waitsFor };
+  if ('move' in halt) return { because: 'lags', jobs: [...new Set([halt.move[0], ...jobs])] };
+  return { because: jobs.length > 1 ? 'lags' : 'calendar', jobs };
+}
