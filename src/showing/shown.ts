@@ -1,3 +1,6 @@
+import type { planWords } from '../words/plan.ts';
+import type { Signal } from '../core/model/guide.ts';
+
 /**
  * A plan as finished text. Every leaf is a `Shown`: the letters that command line, page and browser all print, with
  * a stable key by which the browser finds the place to replace. Templates place these; they never add or round.
@@ -8,26 +11,42 @@ export interface Shown {
   readonly text: string;
 }
 
+export function shown(key: string, text: string): Shown {
+  return { key, text };
+}
+
 export interface ShownPlan {
   /** "4 needle blocks", or the list of several. */
   readonly title: Shown;
   /** The figures at the head of the page: hands-on, build time (or ready), outlay, used cost each. */
   readonly facts: readonly ShownFact[];
+  /** "For training only, never for patient care." */
+  readonly trainingOnly: Shown;
+  /** Local policy first, then the data sheet, then this guide. Stands once with the cautions. */
+  readonly defers: Shown;
   readonly lines: readonly ShownLine[];
   readonly shopping: {
     readonly rows: readonly ShownPurchase[];
+    /** What each supplier brings: "£19.20 and £4.95 delivery". */
+    readonly deliveries: readonly ShownDelivery[];
+    /** Packs and deliveries. */
     readonly total: Shown;
     /** "at least", bought by area, order so many days before. */
     readonly notes: readonly Shown[];
   };
   readonly costs: readonly ShownCost[];
-  readonly tools: readonly { readonly id: string; readonly name: Shown; readonly need: Shown; readonly owned: Shown }[];
+  readonly tools: readonly {
+    readonly id: string;
+    readonly name: Shown;
+    readonly need: Shown;
+    readonly owned: Shown;
+  }[];
   readonly schedule: ShownSchedule;
   readonly warnings: readonly Shown[];
 }
 
 export interface ShownFact {
-  readonly id: 'hands-on' | 'build-time' | 'ready' | 'outlay' | 'used-each' | 'per-use' | 'keeps' | 'lasts';
+  readonly id: keyof typeof planWords.facts;
   readonly name: Shown;
   readonly value: Shown;
 }
@@ -73,9 +92,13 @@ export interface ShownStep {
   /** "in 2 runs of 2 models". Empty for one run. */
   readonly runs: Shown;
   /** What the graduated rule beside the step carries. */
-  readonly times: readonly { readonly kind: 'hands-on' | 'wait'; readonly time: Shown; readonly note: Shown }[];
+  readonly times: readonly {
+    readonly kind: 'hands-on' | 'wait';
+    readonly time: Shown;
+    readonly note: Shown;
+  }[];
   /** The tray: for one full run. */
-  readonly takes: readonly { readonly use: string; readonly amount: Shown; readonly unit: Shown; readonly name: Shown; readonly note: Shown }[];
+  readonly takes: readonly ShownTake[];
   readonly settings: readonly { readonly name: Shown; readonly value: Shown }[];
   readonly controls: readonly Shown[];
   readonly cautions: readonly ShownCaution[];
@@ -83,12 +106,27 @@ export interface ShownStep {
   readonly hazards: readonly Shown[];
   /** Hold limit: "hands off the next step within 45 min". Empty where there is none. */
   readonly limit: Shown;
+  /** "next step not before 13:45". Empty where nothing waits. */
   readonly notBefore: Shown;
+  /** What else must be known: vapour that clears, the directions of a product. */
+  readonly also: readonly Shown[];
+}
+
+/** One thing that goes into a step. Amount and unit stand apart, so that a page can set the number large. */
+export interface ShownTake {
+  readonly use: string;
+  readonly amount: Shown;
+  readonly unit: Shown;
+  readonly name: Shown;
+  /** "skin, 150 mm × 100 mm"; of several runs "576 g in all". Empty where there is nothing to say. */
+  readonly note: Shown;
+  /** What the step takes of it over all runs: the steps' totals add up to that of the material. */
+  readonly total: Shown;
 }
 
 export interface ShownCaution {
   readonly id: string;
-  readonly signal: 'danger' | 'warning' | 'caution' | 'notice';
+  readonly signal: Signal;
   readonly word: Shown;
   /** "Scald hazard: hot gel sticks to skin." and so on, the author's own words. */
   readonly hazard: Shown;
@@ -110,9 +148,19 @@ export interface ShownPurchase {
   readonly left: Shown;
 }
 
+export interface ShownDelivery {
+  /** A key of the program's `suppliers`; absent where nobody says where packs are from. */
+  readonly supplier?: string;
+  readonly name: Shown;
+  readonly goods: Shown;
+  readonly charge: Shown;
+  /** "ordered Mon 23 November, there Thu 26 November, 09:00"; undated, "order 3 working days before you start". */
+  readonly when: Shown;
+}
+
 /** One of the six costs, for each line of the demand. */
 export interface ShownCost {
-  readonly id: 'used' | 'outlay' | 'with-tools' | 'with-labour' | 'per-use' | 'cash-to-start';
+  readonly id: keyof typeof planWords.costs;
   readonly name: Shown;
   /** What it counts, in one sentence. */
   readonly means: Shown;
@@ -126,6 +174,10 @@ export interface ShownSchedule {
   /** "2 builders; times of the reference week." */
   readonly says: Shown;
   readonly buildTime: Shown;
+  /** When each line is ready, and how long its first is good: "All are ready day 3, 09:10". */
+  readonly ready: readonly Shown[];
+  /** Whether a shorter schedule may exist, and by how much. */
+  readonly bound: Shown;
   /** Runs of one step and one builder that follow each other are one row. */
   readonly days: readonly {
     readonly day: Shown;
@@ -143,7 +195,11 @@ export interface ShownSchedule {
       readonly line: number;
       readonly step: string;
       readonly label: Shown;
-      readonly bars: readonly { readonly kind: 'hands-on' | 'wait'; readonly from: number; readonly to: number }[];
+      readonly bars: readonly {
+        readonly kind: 'hands-on' | 'wait';
+        readonly from: number;
+        readonly to: number;
+      }[];
     }[];
     readonly closed: readonly { readonly from: number; readonly to: number }[];
     readonly ticks: readonly { readonly at: number; readonly label: Shown; readonly day: boolean }[];

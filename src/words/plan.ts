@@ -15,15 +15,15 @@ export const planWords = {
   counts: {
     plain: '{made} to make',
     withSpares: '{wanted} wanted and {spares}: {made} to make',
-    more: '{wanted} wanted, {made} made: {more} more, since some fail or a run is always full',
-    moreWithSpares:
-      '{wanted} wanted and {spares}, {made} made: {more} more, since some fail or a run is always full',
+    more: '{wanted} wanted: {made} to make',
+    someFail: '{count}, since not every one turns out well',
   },
 
   facts: {
     'hands-on': 'Hands-on',
     'build-time': 'Build time',
     ready: 'Ready',
+    'lead-time': 'Lead time',
     outlay: 'To buy',
     'used-each': 'Used, each',
     'per-use': 'Cost of one use',
@@ -98,9 +98,6 @@ export const planWords = {
     order: 'order {time} before you start',
     orderedThere: 'ordered {ordered}, there {arrives}',
     noCharge: 'free',
-    missingPrices: 'No price known for {materials}: every total is “at least”.',
-    byArea:
-      '{materials}: bought by area or length. Whether the pieces fit on it is not checked: lay them out before you order.',
   },
 
   costs: {
@@ -132,21 +129,39 @@ export const planWords = {
     thenLast: 'then waits {time}, the last until {until}',
     thenWatched: 'then waits {time}, watched, until {until}',
     thenWatchedLast: 'then waits {time}, watched, the last until {until}',
-    goesOn: 'goes on {until}',
     referenceWeek: 'Work for {builders}, in a week where nothing is closed and all materials are at hand.',
     dated: 'Work for {builders}. Times are those of {zone}.',
-    nobodyNeeded: 'nobody',
-    readyBy: 'Ready {time}.',
-    useBy: 'Use by {time}.',
-    lastReady: '{guide}: ready {time}.',
-    lastReadyUseBy: '{guide}: ready {time}, the first good until {until}.',
+    ready: 'All are ready {time}.',
+    readyUseBy: 'All are ready {time}; the first is good until {until}.',
+    shortest: 'No schedule is shorter.',
+    shorter: 'A schedule shorter by up to {gap} may exist.',
   },
 
-  /** Why there is no schedule, by the code of `NoSchedule`, with its variant where the cases differ. */
+  /** Why there is no schedule: what was found, then what stands in the way. */
   noSchedule: {
-    'schedule-impossible': 'No schedule can keep every limit of this guide in these working hours.',
-    'schedule-not-found': 'No schedule was found that keeps every limit. One may exist.',
-    'too-many-runs': 'Too many runs for a schedule: above 20,000 none is made.',
+    'schedule-impossible': 'No schedule can keep every limit.',
+    'schedule-not-found': 'No schedule was found that keeps every limit; one may exist.',
+    'too-many-runs': 'No schedule is made for {runs} runs: {most} are the most.',
+  },
+  /** By what stands in the way; of several sentences the first of which all blanks are known. */
+  obstacles: {
+    builders: ['“{step}” takes more people than the {has} there are.', 'There are too few builders.'],
+    place: [
+      '“{step}” needs more of “{place}” than the {has} there are.',
+      'There are too few places of “{place}”: {has}.',
+    ],
+    tool: [
+      '“{step}” needs more of “{tool}” than the {has} there are.',
+      'There are too few of “{tool}”: {has}.',
+    ],
+    capacity: ['“{step}” needs more than there is.'],
+    calendar: ['“{step}” does not fit into the working hours in one stretch.'],
+    lags: [
+      '“{other}” cannot be done in time after “{step}”: the time within which it must be done is too short.',
+      '“{step}” cannot be done within its limits.',
+    ],
+    deadline: ['“{step}” cannot be done in time.'],
+    exclusion: ['“{step}” makes vapour and “{other}” is an ignition: they cannot be kept apart in time.'],
   },
 
   readings: {

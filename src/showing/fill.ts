@@ -1,0 +1,49 @@
+import { Bug } from '../core/diagnostic.ts';
+import { nouns } from '../words/units.ts';
+import { showCount } from './numbers.ts';
+
+/** No-break space: between a number and its unit or noun, so that no line ends between them. */
+export const noBreak = '\u00a0';
+
+/** The names between braces of a sentence: `'{count} of {size}'` has `'count' | 'size'`. */
+export type Blanks<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | Blanks<Rest>
+  : never;
+
+/**
+ * A sentence of the catalogue with its blanks filled.
+ *
+ * @throws {Bug} When a blank has no text: the sentence and its user disagree.
+ */
+export function fill<Sentence extends string>(
+  sentence: Sentence,
+  texts: Readonly<Record<Blanks<Sentence>, string>>,
+): string {
+  const known: Readonly<Record<string, string>> = texts;
+  return sentence.replace(/\{([a-zA-Z]+)\}/g, (_, name: string) => {
+    const text = known[name];
+    if (text === undefined) throw new Bug('a blank of a sentence has no text', { sentence, name });
+    return text;
+  });
+}
+
+/** "1 model", "12 models". */
+export function counted(n: number, noun: keyof typeof nouns): string {
+  return `${showCount(n)}${noBreak}${n === 1 ? nouns[noun].one : nouns[noun].many}`;
+}
+
+/** "3", "3 and 4", "3, 4 and 7". */
+export function listed(items: readonly string[], comma: string, and: string): string {
+  const last = items.at(-1) ?? '';
+  return items.length < 2 ? last : items.slice(0, -1).join(comma) + and + last;
+}
+
+/** An id in words where the author gave no name: `oil-spray` -> "oil spray". */
+export function inWords(id: string): string {
+  return id.replaceAll('-', ' ');
+}
+
+/** With a capital: "Skin". */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

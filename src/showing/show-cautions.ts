@@ -1,0 +1,47 @@
+import { type Caution, type GuideAt, signals } from '../core/model/guide.ts';
+import { planWords } from '../words/plan.ts';
+import { asSentence } from './author-text.ts';
+import { fill, listed } from './fill.ts';
+import { showCount } from './numbers.ts';
+import { stepNumber } from './names.ts';
+import { type ShownCaution, shown } from './shown.ts';
+
+/** All cautions of a level, most severe first; within a signal in the order of the guide. */
+export function showCautions(key: string, at: GuideAt): readonly ShownCaution[] {
+  return bySeverity(at.cautions).map((caution, i) => showCaution(`${key}[${i}]`, caution, at));
+}
+
+/** Those that are met at one step: its own, and those of the whole guide that name no step. */
+export function showStepCautions(key: string, at: GuideAt, step: string): readonly ShownCaution[] {
+  const met = at.cautions.filter(({ steps }) => steps.includes(step));
+  return bySeverity(met).map((caution, i) => showCaution(`${key}[${i}]`, caution, at));
+}
+
+function bySeverity(cautions: readonly Caution[] | GuideAt['cautions']): GuideAt['cautions'] {
+  return signals.flatMap((signal) =>
+    cautions.filter((caution) => caution.signal === signal),
+  ) as GuideAt['cautions'];
+}
+
+function showCaution(key: string, caution: GuideAt['cautions'][number], at: GuideAt): ShownCaution {
+  return {
+    id: caution.id,
+    signal: caution.signal,
+    word: shown(`${key}.word`, planWords.cautions.word[caution.signal]),
+    hazard: shown(`${key}.hazard`, asSentence(caution.hazard)),
+    harm: shown(`${key}.harm`, asSentence(caution.harm ?? '')),
+    avoid: caution.avoid.map((text, i) => shown(`${key}.avoid[${i}]`, asSentence(text))),
+    steps: shown(`${key}.steps`, stepsText(caution.steps, at)),
+  };
+}
+
+/** "Steps 3 and 4"; empty for the whole guide. */
+function stepsText(steps: readonly string[], at: GuideAt): string {
+  const numbers = steps.map((step) => stepNumber(at, step)).filter((n) => n > 0);
+  const { cautions, listComma, listAnd } = planWords;
+  if (numbers.length === 0) return '';
+  const sorted = [...numbers].sort((a, b) => a - b).map(showCount);
+  return fill(numbers.length === 1 ? cautions.step : cautions.steps, {
+    steps: listed(sorted, listComma, listAnd),
+  });
+}

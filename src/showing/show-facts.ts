@@ -1,0 +1,76 @@
+import type { KeepsAt } from '../core/model/guide.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { Plan, PlannedLine } from '../core/plan/result.ts';
+import { exact } from '../core/quantity/exact.ts';
+import { planWords } from '../words/plan.ts';
+import { nouns } from '../words/units.ts';
+import { fill, noBreak } from './fill.ts';
+import { showSum } from './money.ts';
+import { showRatio } from './numbers.ts';
+import { clockOf } from './show-schedule.ts';
+import { type ShownFact, shown } from './shown.ts';
+import { showKeeping, showMinutes, showMoment } from './times.ts';
+
+/** The figures at the head: how long it takes, when it is ready, what to buy, what one costs. */
+export function showPlanFacts(key: string, plan: Plan, workspace: Workspace): readonly ShownFact[] {
+  const { cost, schedule } = plan;
+  const { program } = workspace;
+  const [only, ...others] = cost.each;
+  return facts(key, {
+    'hands-on': showMinutes(cost.handsOn),
+    'build-time': 'none' in schedule ? '' : showMinutes(schedule.buildTime),
+    'lead-time': 'none' in schedule || schedule.leadTime === undefined ? '' : showMinutes(schedule.leadTime),
+    ready: 'none' in schedule ? '' : showMoment(schedule.ready, clockOf(schedule, workspace)),
+    outlay: showSum(cost.outlay, program, cost.complete, 'up'),
+    'used-each': only && others.length === 0 ? showSum(only.used, program, cost.complete) : '',
+  });
+}
+
+/** The figures of one line: what one costs, how long it keeps and lasts. */
+export function showLineFacts(
+  key: string,
+  plan: Plan,
+  index: number,
+  { program }: Workspace,
+): readonly ShownFact[] {
+  const { cost } = plan;
+  const { at } = plan.lines[index]!;
+  const { used, perUse } = cost.each[index]!;
+  return facts(key, {
+    'used-each': showSum(used, program, cost.complete),
+    'per-use': perUse ? showSum(perUse, program, cost.complete) : '',
+    keeps: at.keeps.map(keepsText).join(planWords.andAlso),
+    lasts: lastsText(at),
+  });
+}
+
+/** Facts in the order given; those without a value are left out. */
+function facts(key: string, values: Partial<Record<ShownFact['id'], string>>): readonly ShownFact[] {
+  const said = Object.entries(values).filter(([, value]) => value !== '') as [ShownFact['id'], string][];
+  return said.map(([id, value]) => ({
+    id,
+    name: shown(`${key}.${id}.name`, planWords.facts[id]),
+    value: shown(`${key}.${id}.value`, value),
+  }));
+}
+
+/** "5 d (fridge, covered)". */
+function keepsText({ for: time, at: place, how }: KeepsAt): string {
+  const texts = { time: showKeeping(time), place };
+  return how === undefined ? fill(planWords.keepsAt, texts) : fill(planWords.keepsHow, { ...texts, how });
+}
+
+/** "8 uses", or of each part: "frame 500 uses, skin 4 uses". */
+function lastsText({ lasts, parts }: PlannedLine['at']): string {
+  if (lasts !== undefined) return usesText(lasts);
+  return parts
+    .flatMap(({ name, lasts: own }) =>
+      own === undefined ? [] : [fill(planWords.lastsPart, { part: name, uses: usesText(own) })],
+    )
+    .join(planWords.listComma);
+}
+
+function usesText(lasts: string): string {
+  const uses = exact(lasts);
+  return `${showRatio(uses)}${noBreak}${uses.equals(1) ? nouns.use.one : nouns.use.many}`;
+}

@@ -1,0 +1,76 @@
+import type { ProseLink } from '../core/model/prose.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { PlannedLine, StepTake } from '../core/plan/result.ts';
+import { readLeading } from '../core/quantity/read.ts';
+import { showExactly, showSize } from './amounts.ts';
+import { properly } from './author-text.ts';
+import { showCount } from './numbers.ts';
+import { needOf, roundedFor } from './shares.ts';
+import { type Shown, shown } from './shown.ts';
+
+/**
+ * Texts of the links of the prose that begin with an amount, at the batch of the plan. Counts, masses, volumes and
+ * lengths of stock scale: inside a step to one full run, elsewhere to one model. Sizes stay as they are.
+ *
+ * @returns By index into `prose.links`; a link that is not there keeps the text of its author.
+ */
+export function showLinks(
+  key: string,
+  line: PlannedLine,
+  workspace: Workspace,
+): Readonly<Record<number, Shown>> {
+  const texts = line.at.prose.links.map((link, i) => [i, linkText(link, line, workspace)] as const);
+  return Object.fromEntries(
+    texts.flatMap(([i, text]) => (text === undefined ? [] : [[i, shown(`${key}[${i}]`, text)] as const])),
+  );
+}
+
+function linkText(link: ProseLink, line: PlannedLine, workspace: Workspace): string | undefined {
+  if (link.kind === 'set') return settingText(link, line);
+  const leading = readLeading(link.text);
+  if (!leading) return undefined;
+  if (link.kind !== 'material') return properly(link.text);
+  const { amount, rest } = leading;
+  if ('sides' in amount) return withRest(showSize(amount), rest);
+  const scaled = scaledText(link, line, workspace);
+  return scaled === undefined ? properly(link.text) : withRest(scaled, rest);
+}
+
+/** A setting stands as its step gives it at this level. */
+function settingText({ section, target }: ProseLink, line: PlannedLine): string | undefined {
+  const step = stepOfSection(line, section);
+  const steps = line.at.steps.filter(({ id }) => step === undefined || id === step);
+  const setting = steps.map(({ set }) => set[target]).find((found) => found !== undefined);
+  return setting && properly(setting.text);
+}
+
+function scaledText(link: ProseLink, line: PlannedLine, workspace: Workspace): string | undefined {
+  const step = line.steps.find((need) => need.step === stepOfSection(line, link.section));
+  if (!step) return oneModelText(link.target, line, workspace);
+  const take =
+    step.takes.find(({ use }) => use === link.target) ??
+    step.takes.find(({ material }) => material === link.target);
+  return take && takeText(take, line, workspace);
+}
+
+function takeText(take: StepTake, line: PlannedLine, { tools }: Workspace): string {
+  if (take.pieces.length > 0) return showCount(take.pieces.reduce((sum, { run }) => sum + run, 0));
+  return showExactly(roundedFor(line, take.use, take.run, tools));
+}
+
+function oneModelText(target: string, line: PlannedLine, { tools }: Workspace): string | undefined {
+  const row = line.at.materials.find(({ id, use }) => id === target || use === target);
+  if (row && row.pieces.length > 0) return showCount(row.pieces.reduce((sum, { count }) => sum + count, 0));
+  const use = row?.id ?? target;
+  const need = needOf(line, use);
+  return need && showExactly(roundedFor(line, use, need.one, tools));
+}
+
+function stepOfSection({ at }: PlannedLine, section: number): string | undefined {
+  return at.prose.sections[section]?.step;
+}
+
+function withRest(amount: string, rest: string): string {
+  const after = properly(rest.trim());
+  return after === '' ? amount : `${amount} ${after}`;
+}

@@ -1,0 +1,37 @@
+import type { Workspace } from '../core/model/workspace.ts';
+import type { Plan, PlannedLine } from '../core/plan/result.ts';
+import { pageWords } from '../words/pages.ts';
+import { planWords } from '../words/plan.ts';
+import { counted, fill } from './fill.ts';
+import { lineName } from './names.ts';
+import { showCosts, showTools } from './show-costs.ts';
+import { showPlanFacts } from './show-facts.ts';
+import { showLine } from './show-line.ts';
+import { showSchedule } from './show-schedule.ts';
+import { showShopping } from './show-shopping.ts';
+import { showWarnings } from './show-warnings.ts';
+import { type ShownPlan, shown } from './shown.ts';
+
+/**
+ * A plan as finished text: every number rounded, every sentence filled. Command line, pages and browser print these
+ * letters and no others.
+ */
+export function showPlan(plan: Plan, workspace: Workspace): ShownPlan {
+  return {
+    title: shown('title', plan.lines.map(titleText).join(planWords.andAlso)),
+    facts: showPlanFacts('facts', plan, workspace),
+    trainingOnly: shown('trainingOnly', pageWords.trainingOnly),
+    defers: shown('defers', pageWords.defers),
+    lines: plan.lines.map((_, i) => showLine(`lines[${i}]`, plan, i, workspace)),
+    shopping: showShopping('shopping', plan, workspace),
+    costs: showCosts('costs', plan, workspace),
+    tools: showTools('tools', plan, workspace),
+    schedule: showSchedule('schedule', plan, workspace),
+    warnings: showWarnings('warnings', plan, workspace),
+  };
+}
+
+/** "Ultrasound needle block: 4 models". */
+function titleText(line: PlannedLine): string {
+  return fill(planWords.title, { line: lineName(line), models: counted(line.made, 'model') });
+}

@@ -1,0 +1,106 @@
+import type { Holding, Pack } from '../core/model/material.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { Plan, Purchase } from '../core/plan/result.ts';
+import { type Measure, compare } from '../core/quantity/quantity.ts';
+import { planWords } from '../words/plan.ts';
+import { roundedDown, roundedUp, showAsWritten, showExactly, showSize } from './amounts.ts';
+import { fill, listed } from './fill.ts';
+import { showMoney, showSum } from './money.ts';
+import { materialName, supplierName } from './names.ts';
+import { showCount } from './numbers.ts';
+import { readingOf } from './readings.ts';
+import { showDeliveries } from './show-deliveries.ts';
+import { showShoppingNotes } from './show-warnings.ts';
+import { type ShownPlan, type ShownPurchase, shown } from './shown.ts';
+
+/** What to buy in whole packs, what it comes to, and what to know before ordering. */
+export function showShopping(key: string, plan: Plan, workspace: Workspace): ShownPlan['shopping'] {
+  const { cost } = plan;
+  return {
+    rows: plan.purchases.map((purchase, i) => showPurchase(`${key}.rows[${i}]`, purchase, plan, workspace)),
+    deliveries: showDeliveries(`${key}.deliveries`, plan, workspace),
+    total: shown(`${key}.total`, showSum(cost.outlay, workspace.program, cost.complete, 'up')),
+    notes: showShoppingNotes(`${key}.notes`, plan, workspace),
+  };
+}
+
+function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Workspace): ShownPurchase {
+  const { material, fromStock } = purchase;
+  const amount = (of: Measure): string =>
+    showExactly(roundedUp(of, finestReading(material, of.unit, plan, workspace)));
+  const packs = packsOf(purchase, workspace);
+  return {
+    material,
+    name: shown(`${key}.name`, materialName(material, workspace)),
+    needed: shown(`${key}.needed`, amount(purchase.needed)),
+    fromStock: shown(
+      `${key}.fromStock`,
+      fromStock.value.n === 0n ? '' : fill(planWords.shopping.fromStock, { amount: amount(fromStock) }),
+    ),
+    packs: shown(`${key}.packs`, packsText(purchase, packs, workspace)),
+    supplier: shown(`${key}.supplier`, suppliersText(packs, workspace)),
+    cost: shown(`${key}.cost`, costText(purchase, workspace)),
+    left: shown(
+      `${key}.left`,
+      purchase.left.value.n === 0n ? planWords.none : showExactly(roundedDown(purchase.left)),
+    ),
+  };
+}
+
+type BoughtPack = { readonly pack: Pack; readonly count: number };
+
+function packsOf({ material, packs }: Purchase, { materials }: Workspace): readonly BoughtPack[] {
+  return packs.flatMap(({ pack, count }) => {
+    const bought = materials[material]?.packs[pack];
+    return bought ? [{ pack: bought, count }] : [];
+  });
+}
+
+/** "2 × 500 g + 1 × 250 g". */
+function packsText(purchase: Purchase, packs: readonly BoughtPack[], { materials }: Workspace): string {
+  const material = materials[purchase.material];
+  if (packs.length > 0) return packs.map(packText).join(planWords.shopping.packsAnd);
+  if (material?.free) return planWords.shopping.free;
+  return material && material.packs.length > 0 ? planWords.none : planWords.shopping.noPack;
+}
+
+function packText({ pack: { holds }, count }: BoughtPack): string {
+  const facts = { count: showCount(count), holds: eachText(holds), inPack: showCount(holds.count) };
+  return fill(holds.count === 1 ? planWords.shopping.packs : planWords.shopping.packsOfSheets, facts);
+}
+
+function eachText({ each }: Holding): string {
+  return 'sides' in each ? showSize(each) : showAsWritten(each);
+}
+
+function suppliersText(packs: readonly BoughtPack[], { program }: Workspace): string {
+  const names = packs.map(({ pack }) =>
+    pack.from === undefined ? undefined : supplierName(pack.from, program),
+  );
+  return listed(
+    [...new Set(names.filter((name) => name !== undefined))],
+    planWords.listComma,
+    planWords.listAnd,
+  );
+}
+
+function costText({ cost, material }: Purchase, { program, materials }: Workspace): string {
+  if (materials[material]?.free) return planWords.none;
+  return cost ? showMoney(cost, program, 'up') : planWords.shopping.noPrice;
+}
+
+/** The finest reading of a material over all lines that use it. */
+function finestReading(
+  material: string,
+  unit: string,
+  plan: Plan,
+  workspace: Workspace,
+): Measure | undefined {
+  const readings = plan.lines.flatMap((line) => {
+    const uses = line.steps.flatMap(({ takes }) => takes.filter((take) => take.material === material));
+    return uses
+      .map(({ use }) => readingOf(line, use, unit, workspace.tools))
+      .filter((reading) => reading !== undefined);
+  });
+  return readings.reduce<Measure | undefined>((a, b) => (a && compare(a, b) <= 0 ? a : b), undefined);
+}

@@ -1,0 +1,73 @@
+import type { Workspace } from '../core/model/workspace.ts';
+import type { PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
+import { type Measure, compare } from '../core/quantity/quantity.ts';
+import { planWords } from '../words/plan.ts';
+import { amountParts, showExactly, showSize } from './amounts.ts';
+import { counted, fill, inWords } from './fill.ts';
+import { useName } from './names.ts';
+import { showCount } from './numbers.ts';
+import { roundedFor, sharesOf } from './shares.ts';
+import { type ShownTake, shown } from './shown.ts';
+
+/** The tray at the head of a step: what one full run of it takes, and what all its runs take together. */
+export function showTakes(
+  key: string,
+  step: StepNeed,
+  line: PlannedLine,
+  workspace: Workspace,
+): readonly ShownTake[] {
+  const texts = step.takes.flatMap((take) =>
+    take.pieces.length > 0 ? piecesOf(take, line) : [amountOf(take, step, line, workspace)],
+  );
+  return texts.map(({ use, ...rest }, i) => ({
+    use,
+    amount: shown(`${key}[${i}].amount`, rest.amount),
+    unit: shown(`${key}[${i}].unit`, rest.unit),
+    name: shown(`${key}[${i}].name`, useName(line.at, use, workspace)),
+    note: shown(`${key}[${i}].note`, rest.notes.join(planWords.andAlso)),
+    total: shown(`${key}[${i}].total`, rest.total),
+  }));
+}
+
+interface Texts {
+  readonly use: string;
+  readonly amount: string;
+  readonly unit: string;
+  readonly total: string;
+  readonly notes: readonly string[];
+}
+
+/** A material of one run is rounded up by itself, but is never shown as more than all runs take. */
+function amountOf(take: StepTake, step: StepNeed, line: PlannedLine, workspace: Workspace): Texts {
+  const total = sharesOf(line, take.use, workspace.tools).get(step.step)!;
+  const run =
+    step.runs.length === 1 ? total : least(roundedFor(line, take.use, take.run, workspace.tools), total);
+  const { number, unit } = amountParts(run);
+  const all = showExactly(total);
+  return { use: take.use, amount: number, unit, total: all, notes: allNote(all, step) };
+}
+
+function piecesOf(take: StepTake, line: PlannedLine): readonly Texts[] {
+  const row = line.at.materials.find(({ id }) => id === take.use);
+  return take.pieces.map(({ piece, run, total }) => {
+    const written = row?.pieces.find(({ id }) => id === piece);
+    const all = counted(total, 'piece');
+    return {
+      use: take.use,
+      amount: showCount(run),
+      unit: '',
+      total: all,
+      notes: [
+        ...(row && row.pieces.length > 1 ? [inWords(piece)] : []),
+        ...(written ? [showSize(written.size)] : []),
+        ...(run === total ? [] : [fill(planWords.steps.inAll, { amount: all })]),
+      ],
+    };
+  });
+}
+
+function allNote(amount: string, { runs }: StepNeed): readonly string[] {
+  return runs.length === 1 ? [] : [fill(planWords.steps.inAll, { amount })];
+}
+
+const least = (a: Measure, b: Measure): Measure => (compare(a, b) <= 0 ? a : b);

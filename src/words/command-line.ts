@@ -1,0 +1,176 @@
+/** What the command line says of itself. Facts stand in braces. */
+
+/** Help: of the program, then of each command. An example is what to type, and what comes of it. */
+export const helpWords = {
+  about:
+    'Benchwright checks, computes and publishes guides to bench models. A guide says how to build one; Benchwright says whether it adds up, what to buy, what it costs, and who does what when.',
+  usage: 'benchwright COMMAND [OPTIONS]',
+  commands: 'Commands',
+  options: 'Options',
+  examples: 'Examples',
+  workspace:
+    'WORKSPACE is a folder with a program.yaml; left out, it is the nearest one upwards from the current folder.',
+  exit: 'Exit status: 0 fine; 1 the content has errors; 2 the call was wrong; 3 proven impossible, or nothing found.',
+  more: 'benchwright help COMMAND says more of each.',
+} as const;
+
+export interface CommandWords {
+  readonly usage: string;
+  /** In the list of commands. */
+  readonly does: string;
+  readonly more: readonly string[];
+  readonly examples: readonly (readonly [type: string, does: string])[];
+}
+
+export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish', CommandWords>> = {
+  check: {
+    usage: 'benchwright check [WORKSPACE]',
+    does: 'is everything there, and does it add up?',
+    more: [
+      'Reads every file of the workspace and tells all that is missing or does not add up, by file and line, with what to write instead.',
+      'Findings go to standard output. The status is 1 where there is an error; warnings alone leave it 0.',
+    ],
+    examples: [
+      ['benchwright check', 'the workspace of the current folder'],
+      ['benchwright check content/quillmoor --today 2026-11-25', 'as of that day: prices and reviews grow old'],
+      ['benchwright check --format json', 'for another program'],
+    ],
+  },
+  plan: {
+    usage: 'benchwright plan GUIDE[:LEVEL][=N]...',
+    does: 'what to buy, what it costs, who does what when',
+    more: [
+      'Plans so many good models of one guide or of several together. Without a number it is the batch that the guide itself speaks of, else one; without a level, the usual one.',
+      'Without --start the plan is in the reference week: it begins at the first opening of the working week, materials at hand, and no day is closed.',
+      'A guide with errors is not planned. What a plan leaves over can be kept in a stock file, and the next plan takes from it.',
+    ],
+    examples: [
+      ['benchwright plan needle-block=12', 'twelve good ones of the usual level'],
+      ['benchwright plan needle-block:deep=4 suture-pad=20 --builders 1', 'two guides, one person'],
+      ['benchwright plan needle-block --batch 12 --spares 10 %', 'twelve, and two spares'],
+      ['benchwright plan needle-block=12 --start 2026-11-30T09:00', 'with dates'],
+      ['benchwright plan needle-block=12 --stock cupboard.yaml --format json', 'for another program'],
+    ],
+  },
+  publish: {
+    usage: 'benchwright publish [WORKSPACE]',
+    does: 'the site, as plain files',
+    more: [
+      'Writes two editions side by side: DIR/trainees, and DIR/staff with what only instructors may see. Each opens in a browser from the disk, a web host or a USB stick.',
+      'Any error: nothing is written, and the old site stays as it is. A folder that publish did not make is never emptied.',
+    ],
+    examples: [
+      ['benchwright publish', 'into the folder site of the current folder'],
+      ['benchwright publish content/quillmoor --out site --edition trainees', 'one edition alone'],
+    ],
+  },
+  help: {
+    usage: 'benchwright help [COMMAND]',
+    does: 'options and examples',
+    more: [],
+    examples: [['benchwright help plan', 'all that plan can do']],
+  },
+};
+
+/** What an option stands for in a call, what it does, and what its value has to be. */
+export interface OptionWords {
+  readonly takes?: string;
+  readonly does: string;
+  /** After "takes …, and not …". */
+  readonly wants?: string;
+}
+
+export const optionWords = {
+  batch: { takes: 'N', does: 'good models of each guide that says no number itself', wants: 'a whole number from 1 to 10,000' },
+  builders: { takes: 'N', does: 'people who build; else as many as the program has', wants: 'a whole number from 1 to 100' },
+  edition: { takes: 'NAME', does: 'trainees or staff alone; else both', wants: 'trainees or staff' },
+  format: { takes: 'NAME', does: 'text, or json for other programs', wants: 'text or json' },
+  help: { does: 'what the command can do' },
+  out: { takes: 'DIR', does: 'the folder to write into; else site', wants: 'a folder' },
+  spares: { takes: 'RATE', does: 'add so many spares, one at least', wants: 'a share, such as 10 %' },
+  start: {
+    takes: 'TIME',
+    does: 'orders go out then, and work begins then with what is at hand; by the clock of the program',
+    wants: 'a day or a time, such as 2026-11-30 or 2026-11-30T09:00',
+  },
+  stock: { takes: 'FILE', does: 'what is at hand: a list of material: amount, in YAML or JSON', wants: 'a file' },
+  today: { takes: 'DATE', does: 'count that day as today, where a day matters', wants: 'a day, such as 2026-11-25' },
+  trace: { does: 'of a fault of Benchwright itself, also where in the program it happened' },
+  version: { does: 'which version this is' },
+  workspace: { takes: 'DIR', does: 'the workspace, where WORKSPACE is not named', wants: 'a folder' },
+} as const satisfies Readonly<Record<string, OptionWords>>;
+
+/** Calls that cannot be followed. */
+export const callFaults = {
+  'unknown-command': 'There is no command “{command}”. The commands are {known}.',
+  'unknown-command.near': 'There is no command “{command}”. Did you mean {near}?',
+  'unknown-option': '{command} has no option {option}.',
+  'unknown-option.near': '{command} has no option {option}. Did you mean {near}?',
+  'option-twice': '{option} stands twice.',
+  'option-without-value': '{option} takes {wants}, and none follows.',
+  'option-value': '{option} takes {wants}, and not “{value}”.',
+  'option-takes-nothing': '{option} takes nothing, and “{value}” follows it.',
+  'too-many-words': '{command} does not know what to do with “{word}”.',
+  'workspace-twice': 'Two workspaces are named: {first} and {second}.',
+  'no-workspace': 'No workspace is here: neither {folder} nor a folder above it has a program.yaml.',
+  'no-workspace-there': '{folder} is no workspace: it has no program.yaml.',
+  'no-guide': 'Nothing is named that could be planned. The guides are {known}.',
+  'no-guide.none': 'Nothing is named that could be planned, and the workspace has no guide that can be read.',
+  'demand-unreadable': '“{text}” is not a guide to plan. Write GUIDE, GUIDE=N or GUIDE:LEVEL=N.',
+  'demand-number': '“{text}”: after = comes a whole number from 1 to 10,000.',
+  'demand-part': '“{text}”: parts of a model cannot be planned alone yet.',
+  'batch-twice': '“{text}” and --batch {batch} both say how many.',
+  'unknown-guide': 'There is no guide “{guide}”. The guides are {known}.',
+  'unknown-guide.near': 'There is no guide “{guide}”. Did you mean {near}?',
+  'unknown-level': '{guide} has no level “{level}”. Its levels are {known}.',
+  'unknown-level.near': '{guide} has no level “{level}”. Did you mean {near}?',
+  'unknown-level.none': '{guide} has no levels, so “{level}” means nothing there.',
+  'no-such-file': '{file} cannot be opened.',
+  'day-of-environment': 'SOURCE_DATE_EPOCH is “{value}”, and has to be whole seconds since 1970.',
+} as const;
+
+export const callWords = {
+  seeHelp: 'benchwright help {command} says what it can do.',
+  seeHelpAll: 'benchwright help says what it can do.',
+  and: ' and ',
+  comma: ', ',
+} as const;
+
+/** What came of a call. */
+export const outcomeWords = {
+  fine: '{guides}, {materials} and {tools}: everything is there and adds up.',
+  found: '{errors} and {warnings}.',
+  refused: 'Not planned: {guides} has errors.',
+  notPublished: 'Nothing was written: the workspace has errors.',
+  published: '{edition}: {files} in {folder}',
+  reading: 'Reading …',
+  checking: 'Checking …',
+  planning: 'Planning …',
+  making: 'Making the pages …',
+  writing: 'Writing {files} …',
+  fileTrouble: '{path}: {reason}. Nothing more was done.',
+  bug: 'Benchwright made a mistake of its own, and stopped: {message}. Please report it, with the files it was working on; --trace says where it happened.',
+} as const;
+
+/** What the disk said, by its own code. */
+export const diskWords: Readonly<Record<string, string>> = {
+  EACCES: 'your account may not write or read there',
+  EPERM: 'your account may not write or read there',
+  EROFS: 'nothing can be written there',
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'your share of the disk is full',
+  ENOTDIR: 'a folder was expected there, and a file is',
+  EISDIR: 'a file was expected there, and a folder is',
+  ENOENT: 'there is no such file',
+  EEXIST: 'it is there already',
+  EMFILE: 'too many files are open',
+};
+
+export const counts = {
+  error: { one: '1 error', many: '{n} errors' },
+  warning: { one: '1 warning', many: '{n} warnings' },
+  guide: { one: '1 guide', many: '{n} guides' },
+  material: { one: '1 material', many: '{n} materials' },
+  tool: { one: '1 tool', many: '{n} tools' },
+  file: { one: '1 file', many: '{n} files' },
+} as const;

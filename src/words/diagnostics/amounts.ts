@@ -1,0 +1,115 @@
+import type { ProblemFamily } from './sentences.ts';
+
+/** Amounts, sizes, counts and shares that cannot be read, as core's readers find them. */
+export const amountProblems: ProblemFamily = {
+  'amount-negative': { says: 'The {what} is {text}, and cannot be below nothing.', write: '{put}…   without the minus' },
+  'amount-not-whole': { says: 'The {what} is {text}, and has to be a whole number.', write: '{put}…   a whole number' },
+  'amount-unreadable': {
+    says: 'The {what} is “{text}”, and not an amount that can be read.',
+    why: 'An amount is a number and a unit, such as 350 g, 1.5 L or 2 1/2 in; a count is a bare number.',
+    write: '{put}…   a number and a unit',
+  },
+  'amount-unreadable.exponent': {
+    says: 'The {what} is {text}, a number with an exponent.',
+    write: '{put}…   the number written out',
+  },
+  'amount-unreadable.underscore': {
+    says: 'The {what} is {text}, a number with an underscore.',
+    write: '{put}…   the digits without it',
+  },
+  'amount-unreadable.leading-zero': {
+    says: 'The {what} is {text}, a number that begins with a zero.',
+    write: '{put}…   without the zero, or with a point after it',
+  },
+  'amount-unreadable.leading-point': {
+    says: 'The {what} is {text}, and a number that begins with a point is easily read tenfold.',
+    write: '{put}0{text}',
+  },
+  'amount-unreadable.grouped': {
+    says: 'The {what} is {text}, a number whose digits stand in groups.',
+    write: '{put}…   the digits without gaps',
+  },
+  'amount-unreadable.too-long': {
+    says: 'The {what} is a number with more digits than anything that is made.',
+    write: '{put}…   a shorter number',
+  },
+  'amount-unreadable.mixed-hyphen': {
+    says: 'The {what} is {text}, which could be a range or a mixed number.',
+    write: '{put}{meant}   if that is meant',
+  },
+  'amount-unreadable.extra': {
+    says: 'The {what} is “{text}”: after {amount} comes “{extra}”, which is no part of an amount.',
+    write: '{put}{amount}',
+  },
+  'amount-unreadable.size': {
+    says: 'The {what} is “{text}”, and not a size of two sides, or three of a body.',
+    write: '{put}…   such as 150 mm x 100 mm',
+  },
+  'amount-unreadable.holding': {
+    says: 'The {what} is “{text}”, and not what a pack holds.',
+    write: '{put}…   such as 500 g, 50, 3 m, 450 mm x 300 mm or 5 x 450 mm x 300 mm',
+  },
+  'amount-unreadable.density': {
+    says: 'The {what} is “{text}”, and not a mass in a volume.',
+    write: '{put}…   measured, such as 0.6 g/mL',
+  },
+  'amount-zero': { says: 'The {what} is nothing, and has to be more.', write: '{put}…   more than zero' },
+  'clock-time-as-amount': {
+    says: 'The {what} is {text}, a time of the day, where a length of time or an amount belongs.',
+    write: '{put}…   such as 45 min or 2 h 30 min',
+  },
+  'decimal-comma': {
+    says: 'The {what} is {text}, and a comma in a number is read in two ways.',
+    write: '{put}{point}   if the comma is the decimal point\n{put}{thousands}   if it parts thousands',
+  },
+  'range-mixed': {
+    says: 'The {what} goes from {first} to {second}, and the two cannot be compared.',
+    write: '{put}…   both ends in the same unit',
+  },
+  'range-not-here': { says: 'The {what} is {text}, a range where one amount belongs.', write: '{put}…   one amount' },
+  'range-not-here.tolerance': {
+    says: 'The {what} is {text}, an amount with a tolerance where one amount belongs.',
+    write: '{put}…   the amount alone; a tolerance belongs to the target of a check',
+  },
+  'range-reversed': { says: 'The {what} goes from {most} down to {least}.', write: '{put}…   the smaller end first' },
+  'share-above-one': {
+    says: 'The {what} is {text}, more than the whole.',
+    write: '{put}…   up to 100 %, or as many of so many',
+  },
+  'share-without-percent': { says: 'The {what} is {text}, and it is not said of what.', write: '{put}{percent}' },
+  'unit-ambiguous': {
+    says: 'The {what} is {text}, and “{unit}” is the short name of more than one unit.',
+    write: '{put}…   {choices}',
+  },
+  'unit-missing': { says: 'The {what} is {text}, a number without a unit.', write: '{put}…   with its unit' },
+  'unit-missing.time': { says: 'The {what} is {text}, and not said in which unit of time.', write: '{put}{number} min   or s, h, d' },
+  'unit-missing.length': {
+    says: 'The {what} is {text}, sides without a unit.',
+    write: '{put}…   a unit after each side, such as 150 mm x 100 mm',
+  },
+  'unit-not-here': { says: 'The {what} is {text}, and belongs without a unit.', write: '{put}…   the number alone' },
+  'unit-system-missing': {
+    says: 'The {what} is {text}, and “{unit}” is not the same in every kitchen.',
+    why: 'These measures differ by up to a fifth between countries.',
+    write: '{put}…   {choices}',
+  },
+  'unit-unknown': {
+    says: 'The {what} is {text}, and there is no unit “{unit}”.',
+    why: 'Counts are bare numbers: what is counted is said by the material.',
+    write: '{put}{number}   if it is a count; else a unit such as g, mL or mm',
+  },
+  'unit-unknown.near': {
+    says: 'The {what} is {text}, and there is no unit “{unit}”; “{nearest}” comes near it.',
+    write: '{put}{number} {nearest}',
+  },
+  'unit-wrong.time': { says: 'The {what} is {text}, and not a time.', write: '{put}…   in s, min, h or d' },
+  'unit-wrong.length': { says: 'The {what} is {text}, and not a length.', write: '{put}…   in mm, cm, m or in' },
+  'usual-outside-range': {
+    says: 'The {what} says {usual} as usual, outside its own range of {least} to {most}.',
+    write: 'usual: …   from {least} to {most}',
+  },
+  'usual-outside-range.unit': {
+    says: 'The {what} goes from {least} to {most}, and says {usual} as usual, which cannot be compared.',
+    write: 'usual: …   in the same unit',
+  },
+};

@@ -1,0 +1,107 @@
+import type { ProblemFamily } from './sentences.ts';
+
+/** Keys that are unknown, missing, empty or of the wrong kind; maps by level. */
+export const keyProblems: ProblemFamily = {
+  'unknown-key': {
+    says: 'There is no key “{key}” here.',
+    why: 'Known here: {known}.',
+    write: 'one of the known keys, or nothing',
+  },
+  'unknown-key.near': {
+    says: 'There is no key “{key}” here; “{near}” comes near it.',
+    why: 'Known here: {known}.',
+    write: '{near}:',
+  },
+  'missing-key': {
+    says: 'Something is missing{ofWhat}: its “{key}”.',
+    write: '{key}: …',
+  },
+  'missing-key.name': {
+    says: 'Something is missing{ofWhat}: a name, as people say it.',
+    write: 'name: …',
+  },
+  'missing-key.title': {
+    says: 'The guide has no title.',
+    write: 'title: …   what the model is called',
+  },
+  'missing-key.currency': {
+    says: 'The program does not say in which currency it counts.',
+    write: 'currency: …   the code of your money by ISO 4217, such as GBP',
+  },
+  'missing-key.time-zone': {
+    says: 'The program does not say which clock it lives by.',
+    why: 'Starts, closing times and the change to summer time follow it.',
+    write: 'time-zone: …   a name such as Europe/London',
+  },
+  'missing-key.materials': {
+    says: 'The guide has no materials.',
+    write: 'materials:\n  - use: …\n    amount: …',
+  },
+  'missing-key.steps': {
+    says: 'The guide has no steps.',
+    write: 'steps:\n  - id: …   as the heading in the text below, in lower case with hyphens\n    hands-on: …',
+  },
+  'missing-key.amount': {
+    says: 'It is not said how much{ofWhat}.',
+    write: 'amount: …   for one model, unless for: says another; of cut pieces, pieces: with their sizes',
+  },
+  'missing-key.size': {
+    says: 'The {what} has no size.',
+    write: 'size: …   two sides, such as 150 mm x 100 mm; of a rod, length:',
+  },
+  'missing-key.ask': {
+    says: 'The {what} says neither what to measure nor what to ask.',
+    write: 'ask: …   a question with yes or no; or measure: and target:',
+  },
+  'missing-key.step-id': {
+    says: 'The {what} does not say which heading of the text is its own.',
+    write: 'id: …   the heading in lower case with hyphens',
+  },
+  'missing-key.usual': {
+    says: 'The {what} says how long it is in some rooms, and not how long it usually is.',
+    write: 'usual: …',
+  },
+  'empty-value': {
+    says: '“{key}” has no value.',
+    write: '{key}: …   or leave the line out',
+  },
+  'wrong-kind.text': {
+    says: 'The {what} is one text or amount, and here stands a list or a set of keys.',
+    write: '{key}: …   on one line; in quotes where it holds a colon',
+  },
+  'wrong-kind.list': {
+    says: 'The {what} is a list, and here stands “{text}”.',
+    write: '{put}[{text}]   in brackets, with commas between',
+  },
+  'wrong-kind.keys': {
+    says: 'The {what} has keys of its own, and here stands something else.',
+    write: '{key}:\n  …: …   each key on a line of its own, two blanks further right',
+  },
+  'level-missing': {
+    says: 'The {what} is by level, and says nothing of {missing}.',
+    why: 'A value that is by level in one place says it for every level of the guide.',
+    write: '{firstMissing}: …',
+  },
+  'level-unknown': {
+    says: 'The {what} has a key “{level}”, which is no level of this guide.',
+    why: 'Its levels: {levels}.',
+    write: 'one of the levels',
+  },
+  'level-unknown.near': {
+    says: 'The {what} has a key “{level}”, which is no level of this guide; “{near}” comes near it.',
+    why: 'Its levels: {levels}.',
+    write: '{near}:',
+  },
+  'amount-twice': {
+    says: 'The {what} says how much in two ways: {first} and {second}.',
+    write: 'one of the two   pieces where it is cut to size, amount where it is measured',
+  },
+  'not-built-yet.follows': {
+    says: 'A workspace cannot follow another yet, so “follows” is not read.',
+    write: 'copies of the materials, tools and guides, and nothing under follows',
+  },
+  'not-built-yet.zones': {
+    says: 'Zones within a model cannot be read yet.',
+    write: 'zones: []',
+  },
+};

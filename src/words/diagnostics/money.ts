@@ -1,0 +1,31 @@
+import type { ProblemFamily } from './sentences.ts';
+
+/** Sums of money that cannot be read. */
+export const moneyProblems: ProblemFamily = {
+  'currency-missing': {
+    says: 'The {what} is {text}, and not said in which currency.',
+    write: '{put}{number} …   and the code of the currency, such as GBP',
+  },
+  'currency-missing.symbol': {
+    says: 'The {what} is {text}, and “{symbol}” is the sign of more than one currency.',
+    write: '{put}…   the number and the code of the currency, such as GBP',
+  },
+  'currency-unknown': {
+    says: 'The {what} is “{text}”, and “{currency}” is no currency of ISO 4217.',
+    write: '{put}…   with the code of the currency: three capital letters, such as GBP',
+  },
+  'currency-unknown.near': {
+    says: 'The {what} is “{text}”, and “{currency}” is no currency of ISO 4217; “{nearest}” comes near it.',
+    write: '{put}…   with {nearest}, if that is meant',
+  },
+  'currency-mixed': {
+    says: 'The {what} goes from {first} to {second}, in two currencies.',
+    write: '{put}…   both ends in the same currency',
+  },
+  'money-unreadable': {
+    says: 'The {what} is “{text}”, and not a sum of money.',
+    write: '{put}…   a number and the code of the currency, such as 6.40 GBP',
+  },
+  'unit-wrong.money': { says: 'The {what} is {text}, and not a sum of money.', write: '{put}…   such as 6.40 GBP' },
+  'unit-wrong.per-hour': { says: 'The {what} is {text}, and a wage is for an hour.', write: '{put}{text}/h' },
+};

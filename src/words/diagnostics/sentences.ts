@@ -1,0 +1,16 @@
+/**
+ * What is said of one problem. Facts stand in braces, `{text}`, in the author's own spelling.
+ *
+ * - `says`: one full sentence that stands alone and names the thing as the author named it.
+ * - `why`: the rest, where the sentence does not explain itself.
+ * - `write`: what to do. Text to paste stands first, so that pasting it makes the file right; three blanks or more
+ *   part it from a remark. Several lines are several pastes, or one of several lines.
+ *
+ * A key of a family is a code, or `code.variant`; a variant without a sentence of its own is said by the code's.
+ */
+export interface ProblemWords {
+  readonly says: string;
+  readonly why?: string;
+  readonly write?: string;
+}
+export type ProblemFamily = Readonly<Record<string, ProblemWords>>;
