@@ -29,14 +29,19 @@ function readByLevel<V>(
   levels: readonly string[],
   readOne: (one: Written<Raw>) => V | undefined,
 ): ByLevel<V> | undefined {
-  const missing = levels.filter((level) => !(level in at.value));
-  if (missing.length > 0) refuse(at, { code: 'level-missing', facts: { missing: missing.join(', ') } });
+  const missing = levels.filter((level) => !Object.hasOwn(at.value, level) && !isMistyped(level, at.value, levels));
+  if (missing.length > 0) refuse(at, { code: 'level-missing', facts: { missing: missing.join(', '), firstMissing: missing[0]! } });
   const read = entries(at).map(([key, value]) => {
     if (!levels.includes(key)) refuseKey(value, unknownLevel(key, levels));
     return [key, readOne(value)] as const;
   });
   const good = read.filter((pair): pair is readonly [string, V & {}] => pair[1] !== undefined);
   return good.length === levels.length ? { byLevel: Object.fromEntries(good) } : undefined;
+}
+
+/** A level that a mistyped key was meant to be is not missing as well: one cause, one message. */
+function isMistyped(level: string, map: RawMap, levels: readonly string[]): boolean {
+  return Object.keys(map).some((key) => !levels.includes(key) && nearName(key, levels) === level);
 }
 
 /** Where one text belongs: a map there was meant to be by level, and none of its keys is one. */

@@ -21,6 +21,47 @@ const nouns: Readonly<Record<string, string>> = {
   uses: 'use',
 };
 
+/** What to call one entry of a list of texts: the sentence quotes it, so it needs no number. */
+const oneOf: Readonly<Record<string, string>> = {
+  after: 'step before',
+  also: 'danger',
+  avoid: 'way to avoid it',
+  closed: 'closed day',
+  controls: 'control',
+  days: 'working day',
+  hazards: 'hazard statement',
+  hours: 'stretch of working hours',
+  in: 'step in which it is held',
+  must: 'demand',
+  'not-with': 'material that it must not meet',
+  only: 'level',
+  room: 'condition of the room',
+  sources: 'source',
+};
+
+/** What to call a value whose key is no noun. */
+const spoken: Readonly<Record<string, string>> = {
+  'a-use-is': 'use',
+  builders: 'number of builders',
+  as: 'time by the directions',
+  'clears-in': 'time to clear',
+  does: 'number of models',
+  for: 'basis',
+  'if-cold': 'time in the cold',
+  'if-damp': 'time in the damp',
+  'if-hot': 'time in the heat',
+  'may-pause': 'leave to pause',
+  on: 'day',
+  once: 'time of a run',
+  priced: 'day of the price',
+  spares: 'share of spares',
+  partial: 'leave for smaller runs',
+  'use-within': 'hold limit',
+  usual: 'usual value',
+  'waits-at': 'places to wait',
+  yields: 'yield',
+};
+
 /**
  * How a sentence names the value at a path: the last key, and the chain of records round it.
  *
@@ -28,9 +69,21 @@ const nouns: Readonly<Record<string, string>> = {
  *     materials/0/amount     ->  key "amount", what "amount of material gel"
  *     packs/0/price          ->  key "price", what "price of pack 1"
  */
-export function nameOfPath(path: Path, sheet: Sheet): { readonly key: string; readonly what: string } {
+export function nameOfPath(path: Path, sheet: Sheet): PathName {
+  const last = path.at(-1);
   const key = String(path.findLast((step) => typeof step === 'string') ?? '');
-  return { key, what: chain(path, sheet.values).reverse().join(' of ') };
+  const what = chain(path, sheet.values).reverse().join(' of ');
+  const put = typeof last === 'string' ? `${last}: ` : '';
+  return { key, what, put, ofWhat: what === '' ? '' : ` of ${what}` };
+}
+
+export interface PathName {
+  readonly key: string;
+  readonly what: string;
+  /** What stands before the value in its line: `wait: `; nothing in a list. */
+  readonly put: string;
+  /** " of step pour"; empty at the top of a file. */
+  readonly ofWhat: string;
 }
 
 function chain(path: Path, top: Raw): string[] {
@@ -39,7 +92,7 @@ function chain(path: Path, top: Raw): string[] {
   for (const [index, step] of path.entries()) {
     value = below(value, step);
     const list = path[index - 1];
-    if (typeof step === 'string') names.push(step);
+    if (typeof step === 'string') names.push(spoken[step] ?? step);
     else names.splice(-1, 1, recordName(String(list), value, step));
   }
   return names;
@@ -47,7 +100,7 @@ function chain(path: Path, top: Raw): string[] {
 
 function recordName(list: string, record: Raw | undefined, index: number): string {
   const noun = nouns[list];
-  if (!noun) return list;
+  if (!noun) return oneOf[list] ?? `entry ${index + 1} of ${list}`;
   const called = ['id', 'use', 'material', 'version', 'at'].map((key) => below(record, key));
   const name = called.find((text) => typeof text === 'string' && text !== '') ?? (typeof record === 'string' ? record : undefined);
   return `${noun} ${typeof name === 'string' ? name : index + 1}`;

@@ -32,7 +32,7 @@ export const readToolFile = (found: FileFound, id: string, report: Report): Read
 function readYamlFile<T>({ file, bytes }: FileFound, report: Report, reader: (file: OpenFile) => T): ReadFile<T> {
   const source = decode(file, bytes, limits.frontMatterBytes, report);
   const sheet = source && readSheet(source, { text: source.text, offset: 0 }, report);
-  return sheet ? whatIsSound({ sheet, report, refused: false }, reader) : {};
+  return sheet ? whatIsSound({ sheet, report, refused: sheet.faulty }, reader) : {};
 }
 
 /**
@@ -52,7 +52,7 @@ export function readGuideFile(
   const exists = (name: string): boolean => files.has(`guides/${id}/${name.replace(/^\.\//, '')}`);
   const read = readProse(source, split.prose, exists, report);
   if (!sheet || !read) return sheet ? { sheet } : {};
-  const open = { sheet, report, refused: false };
+  const open = { sheet, report, refused: sheet.faulty };
   return { ...whatIsSound(open, (file) => readGuide(id, file, read.prose)), document: read.document };
 }
 

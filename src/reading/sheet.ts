@@ -5,7 +5,7 @@ import type { Report } from './report.ts';
 import { placeAt, placeOfLine, type Source } from './source.ts';
 import { reportEatenText } from './sheet-eaten-text.ts';
 import { reportRefusedYaml } from './sheet-refused.ts';
-import { reportSyntax } from './sheet-syntax.ts';
+import { reportRepeatedKeys, reportSyntax } from './sheet-syntax.ts';
 
 /** What YAML's plainest schema gives: every scalar is the text that the author wrote, `13:00`, `0012`, `4.10`. */
 export type Raw = string | RawList | RawMap;
@@ -21,6 +21,8 @@ export type Path = readonly (string | number)[];
 export interface Sheet {
   readonly source: Source;
   readonly values: RawMap;
+  /** Whether something of it was reported already; its other values can be read all the same. */
+  readonly faulty: boolean;
   /** The value at a path, or the nearest written one above it. */
   valueAt(path: Path): Place;
   /** The key at a path; of a list's item the value. */
@@ -38,12 +40,11 @@ export function readSheet(source: Source, yaml: YamlText, report: Report): Sheet
   if (reportDepth(source, yaml, report)) return undefined;
   const document = parse(yaml.text);
   const spot = (from: number, to: number): Place => placeAt(source, from + yaml.offset, to + yaml.offset);
-  const trouble =
-    reportSyntax(document, source, spot, report) ||
-    reportRefusedYaml(document, spot, report) ||
-    reportEatenText(document, yaml.text, spot, report);
-  if (trouble) return undefined;
-  return { source, values: plain(document.contents) as RawMap, ...placesIn(document, source, spot) };
+  const repeated = reportRepeatedKeys(document, source, spot, report);
+  if (reportSyntax(document, source, spot, report) || reportRefusedYaml(document, spot, report)) return undefined;
+  const eaten = reportEatenText(document, yaml.text, spot, report);
+  const values = plain(document.contents) as RawMap;
+  return { source, values, faulty: repeated || eaten, ...placesIn(document, source, spot) };
 }
 
 /** A stretch of the YAML text as a place of the file. */
@@ -80,8 +81,12 @@ function reportDepth(source: Source, yaml: YamlText, report: Report): boolean {
   return false;
 }
 
+/** A key in braces without a value was reported before, and is left out. */
 function plain(node: unknown): Raw {
-  if (isMap(node)) return Object.fromEntries(node.items.map((pair) => [keyText(pair), plain(pair.value)]));
+  if (isMap(node)) {
+    const pairs = node.items.filter(({ value }) => value !== null);
+    return Object.fromEntries(pairs.map((pair) => [keyText(pair), plain(pair.value)]));
+  }
   if (isSeq(node)) return node.items.map(plain);
   return isScalar(node) ? String(node.value ?? '') : '';
 }

@@ -57,12 +57,14 @@ export function refuseKey(at: Written<unknown>, fault: Fault): undefined {
   refuseAt(at, fault, at.file.sheet.keyAt(at.path));
 }
 
-function refuseAt(at: Written<unknown>, fault: Fault, ...places: readonly Place[]): void {
+function refuseAt(at: Written<unknown>, fault: Fault, place: Place, ...more: readonly Place[]): void {
   at.file.refused = true;
-  const text = typeof at.value === 'string' ? { text: at.value } : {};
-  const facts = { ...text, ...nameOfPath(at.path, at.file.sheet), ...fault.facts };
-  at.file.report({ ...fault, facts }, ...places);
+  const text = typeof at.value === 'string' ? at.value : marked(place);
+  const facts = { text, ...nameOfPath(at.path, at.file.sheet), ...fault.facts };
+  at.file.report({ ...fault, facts }, place, ...more);
 }
+
+const marked = ({ text, column, length }: Place): string => text.slice(column - 1, column - 1 + length);
 
 /** Turns the text of a value into what it means; all readers of core have this shape. */
 export type TextReader<V> = (text: string) => Meaning<V>;
