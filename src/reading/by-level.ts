@@ -1,5 +1,7 @@
 import type { ByLevel, Varied } from '../core/model/values.ts';
 import { nearName } from '../core/near-name.ts';
+import { nameOfPath } from './name-of-path.ts';
+import type { Fault } from './report.ts';
 import type { Raw, RawMap } from './sheet.ts';
 import { entries, refuse, refuseKey, type Written } from './written.ts';
 
@@ -29,10 +31,13 @@ function readByLevel<V>(
   levels: readonly string[],
   readOne: (one: Written<Raw>) => V | undefined,
 ): ByLevel<V> | undefined {
-  const missing = levels.filter((level) => !Object.hasOwn(at.value, level) && !isMistyped(level, at.value, levels));
-  if (missing.length > 0) refuse(at, { code: 'level-missing', facts: { missing: missing.join(', '), firstMissing: missing[0]! } });
+  const missing = levels.filter(
+    (level) => !Object.hasOwn(at.value, level) && !isMistyped(level, at.value, levels),
+  );
+  if (missing.length > 0)
+    refuse(at, { code: 'level-missing', facts: { missing: missing.join(', '), firstMissing: missing[0]! } });
   const read = entries(at).map(([key, value]) => {
-    if (!levels.includes(key)) refuseKey(value, unknownLevel(key, levels));
+    if (!levels.includes(key)) refuseKey(value, unknownLevel(at, key, levels));
     return [key, readOne(value)] as const;
   });
   const good = read.filter((pair): pair is readonly [string, V & {}] => pair[1] !== undefined);
@@ -46,13 +51,14 @@ function isMistyped(level: string, map: RawMap, levels: readonly string[]): bool
 
 /** Where one text belongs: a map there was meant to be by level, and none of its keys is one. */
 export function refuseMapForText(at: Written<Raw>, levels: readonly string[]): undefined {
-  if (!isMap(at.value) || levels.length === 0) return refuse(at, { code: 'wrong-kind', variant: 'text', facts: {} });
-  const [key, value] = entries(at as Written<RawMap>)[0]!;
-  return refuseKey(value, unknownLevel(key, levels));
+  const [first] = isMap(at.value) ? entries(at as Written<RawMap>) : [];
+  if (!first || levels.length === 0) return refuse(at, { code: 'wrong-kind', variant: 'text', facts: {} });
+  return refuseKey(first[1], unknownLevel(at, first[0], levels));
 }
 
-function unknownLevel(key: string, levels: readonly string[]) {
+function unknownLevel(map: Written<unknown>, key: string, levels: readonly string[]): Fault {
   const near = nearName(key, levels);
-  const facts = { level: key, levels: levels.join(', '), ...(near ? { near } : {}) };
+  const { what } = nameOfPath(map.path, map.file.sheet);
+  const facts = { what, level: key, levels: levels.join(', '), ...(near ? { near } : {}) };
   return { code: 'level-unknown', facts, ...(near ? { variant: 'near' } : {}) };
 }

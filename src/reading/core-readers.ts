@@ -1,10 +1,10 @@
 import currencyCodes from 'currency-codes';
-import type { Duration, Money, Size } from '../core/model/values.ts';
-import { readMoney, readWage } from '../core/money/money.ts';
+import type { Duration, Money } from '../core/model/values.ts';
+import { readMoney, readMoneyRange, readWage } from '../core/money/money.ts';
 import { nearName } from '../core/near-name.ts';
-import { readQuantity, readSize } from '../core/quantity/read.ts';
 import { readDuration } from '../core/time/duration.ts';
 import { means, wrong } from './plain-readers.ts';
+import type { Fault } from './report.ts';
 import type { Meaning, TextReader } from './written.ts';
 
 /** Minor digits of a currency by ISO 4217 (`Intl` differs for some), or `undefined` where there is no such code. */
@@ -15,33 +15,38 @@ export function minorDigitsOf(currency: string): number | undefined {
 /** An ISO 4217 code, in capitals. */
 export const readCurrency: TextReader<string> = (text) => {
   const code = text.trim();
-  if (minorDigitsOf(code) !== undefined && code === code.toUpperCase()) return means(code);
-  const nearest = nearName(code, currencyCodes.codes());
-  return wrong('currency-unknown', { currency: code, ...(nearest ? { nearest } : {}) }, nearest ? 'near' : undefined);
+  return isCurrency(code) ? means(code) : unknownCurrency('currency-code-unknown', code, {});
 };
 
+const isCurrency = (code: string): boolean =>
+  code === code.toUpperCase() && minorDigitsOf(code) !== undefined;
+
+function unknownCurrency(problem: string, code: string, facts: Fault['facts']): Meaning<never> {
+  const nearest = nearName(code, currencyCodes.codes());
+  const near = nearest ? { nearest } : {};
+  return wrong(problem, { ...facts, currency: code, ...near }, nearest ? 'near' : undefined);
+}
+
 /** A sum of money in a currency that exists. */
-export const readPrice: TextReader<Money> = (text) => inKnownCurrency(readMoney(text));
+export const readPrice: TextReader<Money> = (text) =>
+  inKnownCurrency(text, readMoney(text), ({ currency }) => currency);
 
 /** The same of a wage: `18 GBP/h`. */
-export const readLabour: TextReader<Money> = (text) => inKnownCurrency(readWage(text));
+export const readLabour: TextReader<Money> = (text) =>
+  inKnownCurrency(text, readWage(text), ({ currency }) => currency);
 
-function inKnownCurrency(money: Meaning<Money>): Meaning<Money> {
-  if (!money.ok) return money;
-  const known = readCurrency(money.value.currency);
-  return known.ok ? money : known;
+/** The same of a range: `6.40–7.10 GBP`. */
+export const readPriceRange: TextReader<{ readonly least: Money; readonly most: Money }> = (text) =>
+  inKnownCurrency(text, readMoneyRange(text), ({ most }) => most.currency);
+
+function inKnownCurrency<T>(text: string, sum: Meaning<T>, currencyOf: (sum: T) => string): Meaning<T> {
+  if (!sum.ok || isCurrency(currencyOf(sum.value))) return sum;
+  const code = currencyOf(sum.value);
+  return unknownCurrency('currency-unknown', code, { number: text.replaceAll(code, '').trim() });
 }
 
 /** A time of the clock, which may not be in working days: hands and waits go by minutes. */
 export const readClockTime: TextReader<Duration> = (text) => {
   const time = readDuration(text);
   return time.ok && 'workingDays' in time.value ? wrong('working-days-not-here') : time;
-};
-
-/** Two sides of a sheet or three of a body; of a rod the one length. */
-export const readSizeOrLength: TextReader<Size> = (text) => {
-  const size = readSize(text);
-  if (size.ok) return size;
-  const length = readQuantity(text);
-  return length.ok && length.value.unit !== '' ? means({ sides: [length.value] }) : size;
 };

@@ -18,7 +18,10 @@ function ofProgram(program: ProgramRead): string[] {
 function ofThings({ materials, tools, guides }: Things): string[] {
   const packs = Object.values(materials).flatMap((material) => material.packs.map(({ price }) => price));
   const toolPrices = Object.values(tools).map(({ price }) => price);
-  const stated = Object.values(guides).flatMap(({ states }) => [states?.usedEach?.least, states?.usedEach?.most]);
+  const stated = Object.values(guides).flatMap(({ states }) => [
+    states?.usedEach?.least,
+    states?.usedEach?.most,
+  ]);
   return codes([...packs, ...toolPrices, ...stated]);
 }
 

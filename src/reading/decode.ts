@@ -1,16 +1,22 @@
 import type { Place } from '../core/diagnostic.ts';
 import type { Report } from './report.ts';
-import { makeSource, placeAt, type Source } from './source.ts';
+import { makeSource, placeAt, wholeFile, type Source } from './source.ts';
 
 /**
  * The text of a file, or `undefined` after a report of why it has none: too long, not UTF-8, or with characters
  * that nobody sees (control characters, those that turn the writing direction round).
  */
-export function decode(file: string, bytes: Uint8Array, mostBytes: number, report: Report): Source | undefined {
+export function decode(
+  file: string,
+  bytes: Uint8Array,
+  mostBytes: number,
+  report: Report,
+): Source | undefined {
   if (bytes.length > mostBytes) return refuseLong(file, bytes.length, mostBytes, report);
   const text = utf8(bytes);
   if (text === undefined) {
-    report({ code: 'not-utf-8', ...(isUtf16(bytes) ? { variant: 'utf-16' } : {}), facts: { file } }, firstBadPlace(file, bytes));
+    if (isUtf16(bytes)) report({ code: 'not-utf-8', variant: 'utf-16', facts: { file } }, wholeFile(file));
+    else report({ code: 'not-utf-8', facts: { file } }, firstBadPlace(file, bytes));
     return undefined;
   }
   const source = makeSource(file, text.replace(/\r\n?/g, '\n'));
@@ -19,7 +25,7 @@ export function decode(file: string, bytes: Uint8Array, mostBytes: number, repor
 
 function refuseLong(file: string, length: number, most: number, report: Report): undefined {
   const facts = { file, size: kilobytes(length), most: kilobytes(most) };
-  report({ code: 'file-too-large', facts }, { file, line: 1, column: 1, length: 1, text: '' });
+  report({ code: 'file-too-large', facts }, wholeFile(file));
 }
 
 const kilobytes = (bytes: number): string => `${Math.ceil(bytes / 1000)} kB`;

@@ -1,10 +1,10 @@
 import { lstat, readFile, readdir, realpath } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Diagnostic } from '../core/diagnostic.ts';
-import { wholeFile } from './layout.ts';
 import { limits } from './limits.ts';
 import { read, type ReadWorkspace } from './read.ts';
 import { makeReport, type Report } from './report.ts';
+import { wholeFile } from './source.ts';
 
 /** The files of a workspace folder, and what the disk would not give. */
 export interface LoadedFolder {
@@ -26,7 +26,8 @@ export async function loadFolder(folder: string): Promise<LoadedFolder> {
   const { report, found } = makeReport();
   const files = new Map<string, Uint8Array>();
   const root = await realpath(folder).catch(() => undefined);
-  if (root === undefined) report({ code: 'no-program', variant: 'no-folder', facts: { folder } }, wholeFile('program.yaml'));
+  if (root === undefined)
+    report({ code: 'no-program', variant: 'no-folder', facts: { folder } }, wholeFile('program.yaml'));
   else for (const file of await filesOf(root, report)) await load(root, file, files, report);
   return { files, refused: found };
 }
@@ -37,7 +38,8 @@ async function filesOf(root: string, report: Report): Promise<readonly string[]>
   const program = ['program.yaml', 'program.yml'];
   found.push(...(await namesIn(root)).filter((name) => program.includes(name)));
   for (const name of ['guides', 'materials', 'tools']) await collect(root, name, 0, found);
-  if (found.length > limits.files) report({ code: 'too-many-files', facts: { most: String(limits.files) } }, wholeFile('program.yaml'));
+  if (found.length > limits.files)
+    report({ code: 'too-many-files', facts: { most: String(limits.files) } }, wholeFile('program.yaml'));
   return found.slice(0, limits.files);
 }
 
@@ -56,12 +58,25 @@ async function namesIn(path: string): Promise<readonly string[]> {
   return (await readdir(path).catch(() => [])).sort((a, b) => (a < b ? -1 : 1));
 }
 
-async function load(root: string, file: string, files: Map<string, Uint8Array>, report: Report): Promise<void> {
+async function load(
+  root: string,
+  file: string,
+  files: Map<string, Uint8Array>,
+  report: Report,
+): Promise<void> {
   const real = await realpath(join(root, file)).catch(() => undefined);
   const trouble = real === undefined ? 'unreadable' : await troubleWith(root, real);
   const bytes = trouble || real === undefined ? undefined : await readFile(real).catch(() => undefined);
   if (bytes) files.set(file, bytes);
-  else report({ code: 'file-refused', variant: trouble ?? 'unreadable', facts: { file, most: `${limits.fileBytes / 1_000_000} MB` } }, wholeFile(file));
+  else
+    report(
+      {
+        code: 'file-refused',
+        variant: trouble ?? 'unreadable',
+        facts: { file, most: `${limits.fileBytes / 1_000_000} MB` },
+      },
+      wholeFile(file),
+    );
 }
 
 /** Why a real path is not to be read: outside the workspace, no regular file, too large. */

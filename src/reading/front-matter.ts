@@ -35,7 +35,11 @@ export function splitFrontMatter(source: Source, report: Report): SplitFile | un
 }
 
 function refuseLong(source: Source, length: number, report: Report): undefined {
-  const facts = { file: source.file, size: `${Math.ceil(length / 1000)} kB`, most: `${limits.frontMatterBytes / 1000} kB` };
+  const facts = {
+    file: source.file,
+    size: `${Math.ceil(length / 1000)} kB`,
+    most: `${limits.frontMatterBytes / 1000} kB`,
+  };
   report({ code: 'file-too-large', variant: 'front-matter', facts }, placeOfLine(source, 1));
 }
 
@@ -44,12 +48,18 @@ function closingLine(source: Source, report: Report): number | undefined {
   const opening = lineText(source, 1);
   if (opening !== '---') {
     const variant = opening.startsWith('---') ? 'opening' : 'none';
-    report({ code: 'front-matter-fence', variant, facts: { file: source.file, text: opening } }, placeOfLine(source, 1));
+    report(
+      { code: 'front-matter-fence', variant, facts: { file: source.file, text: opening } },
+      placeOfLine(source, 1),
+    );
     return undefined;
   }
   const at = source.text.indexOf('\n---', 3);
   if (at < 0) {
-    report({ code: 'front-matter-fence', variant: 'unclosed', facts: { file: source.file } }, placeOfLine(source, 1));
+    report(
+      { code: 'front-matter-fence', variant: 'unclosed', facts: { file: source.file } },
+      placeOfLine(source, 1),
+    );
     return undefined;
   }
   return closesCleanly(source, at + 1, report);
@@ -58,7 +68,10 @@ function closingLine(source: Source, report: Report): number | undefined {
 function closesCleanly(source: Source, offset: number, report: Report): number | undefined {
   const { line, text } = placeAt(source, offset);
   if (text === '---') return line;
-  report({ code: 'front-matter-fence', variant: 'closing', facts: { file: source.file, text } }, placeOfLine(source, line));
+  report(
+    { code: 'front-matter-fence', variant: 'closing', facts: { file: source.file, text } },
+    placeOfLine(source, line),
+  );
   return undefined;
 }
 

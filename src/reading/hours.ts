@@ -35,7 +35,12 @@ const readAlways: TextReader<readonly Stretch[]> = (text) => {
 const readStretch: TextReader<Stretch> = (text) => {
   const match = /^(\d{1,2}):(\d{2})\s*(?:-|–|to)\s*(\d{1,2}):(\d{2})$/.exec(text.trim());
   if (!match) return wrong('hours-unreadable');
-  const [fromHour, fromMinute, toHour, toMinute] = match.slice(1).map(Number) as [number, number, number, number];
+  const [fromHour, fromMinute, toHour, toMinute] = match.slice(1).map(Number) as [
+    number,
+    number,
+    number,
+    number,
+  ];
   const [from, to] = [fromHour * 60 + fromMinute, toHour * 60 + toMinute];
   if (fromMinute > 59 || toMinute > 59 || to > 1440) return wrong('hours-unreadable', {}, 'no-such-time');
   return from < to ? means([from, to]) : wrong('hours-unreadable', {}, 'backwards');
@@ -45,7 +50,8 @@ function refuseOverlap(list: readonly Written[], stretches: readonly (Stretch | 
   let end = -1;
   for (const [index, stretch] of stretches.entries()) {
     if (!stretch) continue;
-    if (stretch[0] < end) refuse(list[index]!, { code: 'hours-overlap', facts: { before: String(list[index - 1]!.value) } });
+    if (stretch[0] < end)
+      refuse(list[index]!, { code: 'hours-overlap', facts: { before: String(list[index - 1]!.value) } });
     end = Math.max(end, stretch[1]);
   }
 }

@@ -16,8 +16,7 @@ interface Named {
  *
  * - ids of levels, steps, checks, cautions, patterns and renewals are unique in their list, ids of pieces in their row;
  * - ids of rows, mixes and parts are unique together (a row that uses a mix bears its name by default);
- * - no mix is named as a material, no part as a tool or `model`, `zone`, `batch`;
- * - no level is named like a key of a time: `once`, `each`, `as`, `usual`, `until`, `if-…`.
+ * - no mix is named as a material, no part as a tool, no level as a step (in a hold limit by step, both are keys).
  *
  * @returns Ids of the guides that have such faults.
  */
@@ -30,7 +29,7 @@ export function reportIds(things: Things, origins: Origins, report: Report): Rea
       report({ code, ...(variant ? { variant } : {}), facts: { text } }, ...places);
     };
     for (const list of listsOf(guide)) reportRepeated(list, tell);
-    reportReserved(guide, things, tell);
+    reportTaken(guide, things, tell);
   }
   return muddled;
 }
@@ -38,7 +37,9 @@ export function reportIds(things: Things, origins: Origins, report: Report): Rea
 type Tell = (code: string, variant: string | undefined, named: Named, ...also: readonly string[]) => void;
 
 function listsOf(guide: Guide): readonly (readonly Named[])[] {
-  const simple = (['levels', 'steps', 'checks', 'cautions', 'patterns'] as const).map((key) => namesIn(guide[key], key));
+  const simple = (['levels', 'steps', 'checks', 'cautions', 'patterns'] as const).map((key) =>
+    namesIn(guide[key], key),
+  );
   const pieces = guide.materials.map((row, index) => namesIn(row.pieces, `materials/${index}/pieces`));
   return [...simple, ...pieces, namesIn(guide.inUse.renew, 'in-use/renew'), rowsMixesAndParts(guide)];
 }
@@ -50,7 +51,10 @@ function namesIn(records: readonly { readonly id: string }[], key: string): read
 /** A row that uses a mix and says no id of its own is that mix. */
 function rowsMixesAndParts(guide: Guide): readonly Named[] {
   const mixes = new Set(guide.mixes.map(({ id }) => id));
-  const rows = guide.materials.map(({ id, use }, index) => ({ id, path: `materials/${index}/${id === use ? 'use' : 'id'}` }));
+  const rows = guide.materials.map(({ id, use }, index) => ({
+    id,
+    path: `materials/${index}/${id === use ? 'use' : 'id'}`,
+  }));
   const ownRows = rows.filter(({ id }, index) => !(mixes.has(id) && guide.materials[index]!.use === id));
   return [...namesIn(guide.parts, 'parts'), ...namesIn(guide.mixes, 'mixes'), ...ownRows];
 }
@@ -64,21 +68,19 @@ function reportRepeated(list: readonly Named[], tell: Tell): void {
   }
 }
 
-const reservedForParts = new Set(['model', 'zone', 'batch']);
-const reservedForLevels = new Set(['once', 'each', 'as', 'usual', 'until']);
-
-function reportReserved(guide: Guide, { materials, tools }: Things, tell: Tell): void {
-  for (const part of namesIn(guide.parts, 'parts')) {
-    if (reservedForParts.has(part.id)) tell('id-reserved', 'part', part);
-    else if (part.id in tools) tell('id-reserved', 'tool', part);
-  }
-  for (const level of namesIn(guide.levels, 'levels')) {
-    if (reservedForLevels.has(level.id) || level.id.startsWith('if-')) tell('id-reserved', 'level', level);
-  }
-  for (const level of namesIn(guide.levels, 'levels')) {
-    if (guide.steps.some(({ id }) => id === level.id)) tell('id-reserved', 'step', level);
-  }
-  for (const mix of namesIn(guide.mixes, 'mixes')) {
-    if (mix.id in materials) tell('id-reserved', 'material', mix);
+/** Names that mean something else already, elsewhere in the guide or the workspace. */
+function reportTaken(guide: Guide, { materials, tools }: Things, tell: Tell): void {
+  const steps = new Set(guide.steps.map(({ id }) => id));
+  const taken: readonly (readonly [
+    variant: string,
+    named: readonly Named[],
+    isTaken: (id: string) => boolean,
+  ])[] = [
+    ['tool', namesIn(guide.parts, 'parts'), (id) => id in tools],
+    ['step', namesIn(guide.levels, 'levels'), (id) => steps.has(id)],
+    ['material', namesIn(guide.mixes, 'mixes'), (id) => id in materials],
+  ];
+  for (const [variant, named, isTaken] of taken) {
+    for (const one of named) if (isTaken(one.id)) tell('id-reserved', variant, one);
   }
 }

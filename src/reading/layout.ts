@@ -1,7 +1,8 @@
-import type { Diagnostic, Place } from '../core/diagnostic.ts';
+import type { Diagnostic } from '../core/diagnostic.ts';
 import { limits } from './limits.ts';
 import { asId, isId } from './plain-readers.ts';
 import type { Report } from './report.ts';
+import { wholeFile } from './source.ts';
 
 /** A file and what it is called below the workspace. */
 export interface FileFound {
@@ -30,33 +31,56 @@ type FolderName = (typeof folders)[number];
  *
  * @param refused  What the disk would not give: not reported again as missing.
  */
-export function layOut(files: ReadonlyMap<string, Uint8Array>, refused: readonly Diagnostic[], report: Report): Layout {
+export function layOut(
+  files: ReadonlyMap<string, Uint8Array>,
+  refused: readonly Diagnostic[],
+  report: Report,
+): Layout {
   const refusedFiles = new Set(refused.flatMap(({ places }) => places.map(({ file }) => file)));
-  const found = { materials: new Map<string, FileFound>(), tools: new Map<string, FileFound>(), guides: new Map<string, FileFound>() };
+  const found = {
+    materials: new Map<string, FileFound>(),
+    tools: new Map<string, FileFound>(),
+    guides: new Map<string, FileFound>(),
+  };
   const attachments: Record<string, Uint8Array> = {};
   for (const [file, bytes] of [...files].sort(([a], [b]) => (a < b ? -1 : 1))) {
     const [folder, name, ...rest] = file.split('/') as [string, ...string[]];
-    if (!isFolder(folder) || name === undefined || file.split('/').some((part) => part.startsWith('.'))) continue;
+    if (!isFolder(folder) || name === undefined || file.split('/').some((part) => part.startsWith('.')))
+      continue;
     const id = folder === 'guides' ? idOfGuide(file, name, rest, report) : idOfYaml(file, name, rest, report);
     if (id !== undefined) found[folder].set(id, { file, bytes });
-    else if (folder === 'guides' && rest.length > 0 && rest.join('/') !== 'guide.md') attachments[file] = bytes;
+    else if (folder === 'guides' && rest.length > 0 && rest.join('/') !== 'guide.md')
+      attachments[file] = bytes;
   }
   reportGuidesWithoutFile(files, found.guides, refusedFiles, report);
   const program = files.get('program.yaml');
   if (!program && !refusedFiles.has('program.yaml')) reportNoProgram(files, report);
-  return { ...found, attachments, unread: unreadOf(refusedFiles), ...(program ? { program: { file: 'program.yaml', bytes: program } } : {}) };
+  return {
+    ...found,
+    attachments,
+    unread: unreadOf(refusedFiles),
+    ...(program ? { program: { file: 'program.yaml', bytes: program } } : {}),
+  };
 }
 
 const isFolder = (name: string): name is FolderName => folders.some((folder) => folder === name);
-
-/** Where a file is at fault as a whole. */
-export const wholeFile = (file: string): Place => ({ file, line: 1, column: 1, length: 1, text: '' });
 
 /** The id of `materials/felt.yaml`; `undefined` where it is none, with a report where it was meant to be one. */
 function idOfYaml(file: string, name: string, rest: readonly string[], report: Report): string | undefined {
   const id = /^(.*)\.yaml$/.exec(name)?.[1];
   if (rest.length === 0 && id !== undefined) return checkedId(id, file, report);
-  if (/\.ya?ml$/i.test(file)) report({ code: 'file-misplaced', variant: rest.length > 0 ? 'deep' : 'ending', facts: { file, better: `${file.split('/')[0]}/${asId((rest.at(-1) ?? name).replace(/\.ya?ml$/i, ''))}.yaml` } }, wholeFile(file));
+  if (/\.ya?ml$/i.test(file))
+    report(
+      {
+        code: 'file-misplaced',
+        variant: rest.length > 0 ? 'deep' : 'ending',
+        facts: {
+          file,
+          better: `${file.split('/')[0]}/${asId((rest.at(-1) ?? name).replace(/\.ya?ml$/i, ''))}.yaml`,
+        },
+      },
+      wholeFile(file),
+    );
   return undefined;
 }
 
@@ -64,14 +88,24 @@ function idOfYaml(file: string, name: string, rest: readonly string[], report: R
 function idOfGuide(file: string, name: string, rest: readonly string[], report: Report): string | undefined {
   if (rest.join('/') === 'guide.md') return checkedId(name, file, report);
   if (rest.length === 0 && name.endsWith('.md')) {
-    report({ code: 'file-misplaced', variant: 'guide', facts: { file, better: `guides/${asId(name.replace(/\.md$/, ''))}/guide.md` } }, wholeFile(file));
+    report(
+      {
+        code: 'file-misplaced',
+        variant: 'guide',
+        facts: { file, better: `guides/${asId(name.replace(/\.md$/, ''))}/guide.md` },
+      },
+      wholeFile(file),
+    );
   }
   return undefined;
 }
 
 function checkedId(id: string, file: string, report: Report): string | undefined {
   if (isId(id)) return id;
-  report({ code: 'id-unusable', variant: 'file', facts: { text: id, file, better: asId(id) } }, wholeFile(file));
+  report(
+    { code: 'id-unusable', variant: 'file', facts: { text: id, file, better: asId(id) } },
+    wholeFile(file),
+  );
   return undefined;
 }
 
@@ -93,7 +127,8 @@ function reportGuidesWithoutFile(
       report({ code: 'guide-without-file', facts: { folder: `guides/${id}`, file: main } }, wholeFile(file));
     }
   }
-  if (guides.size > limits.guides) report({ code: 'too-many-guides', facts: { count: String(guides.size), most: String(limits.guides) } });
+  if (guides.size > limits.guides)
+    report({ code: 'too-many-guides', facts: { count: String(guides.size), most: String(limits.guides) } });
 }
 
 function reportNoProgram(files: ReadonlyMap<string, Uint8Array>, report: Report): void {

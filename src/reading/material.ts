@@ -59,7 +59,10 @@ function readPack(from: Written<Item<'packs'>>): Pack {
 
 function readDensityOf(from: Written<NonNullable<MaterialShape['density']>>): Material['density'] {
   const gramsPerMillilitre = read(from, 'is', readDensity) ?? '1';
-  return given<NonNullable<Material['density']>>({ gramsPerMillilitre, source: read(from, 'source', readWords) });
+  return given<NonNullable<Material['density']>>({
+    gramsPerMillilitre,
+    source: read(from, 'source', readWords),
+  });
 }
 
 function readDirections(from: Written<MaterialShape>): Material['directions'] {

@@ -39,26 +39,91 @@ const oneOf: Readonly<Record<string, string>> = {
   sources: 'source',
 };
 
-/** What to call a value whose key is no noun. */
+/** What to call the value of a key; a key that is neither here nor a word of its own is quoted. */
 const spoken: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(
+    [
+      ...[
+        'amount',
+        'approved',
+        'count',
+        'currency',
+        'density',
+        'exchange',
+        'form',
+        'gap',
+        'harm',
+        'hazard',
+        'heading',
+      ],
+      ...[
+        'labour',
+        'length',
+        'licence',
+        'link',
+        'locale',
+        'mix',
+        'name',
+        'note',
+        'paper',
+        'policy',
+        'price',
+        'rate',
+      ],
+      ...[
+        'ratio',
+        'signal',
+        'size',
+        'source',
+        'status',
+        'summary',
+        'target',
+        'title',
+        'version',
+        'wait',
+        'waste',
+        'weight',
+      ],
+    ].map((noun) => [noun, noun]),
+  ),
   'a-use-is': 'use',
-  builders: 'number of builders',
+  'arrives-in': 'delivery time',
   as: 'time by the directions',
+  at: 'place',
+  builders: 'number of builders',
   'clears-in': 'time to clear',
+  delivery: 'delivery charge',
   does: 'number of models',
   for: 'basis',
+  'free-over': 'sum for free delivery',
+  'hands-on': 'hands-on time',
+  holds: 'holding',
   'if-cold': 'time in the cold',
   'if-damp': 'time in the damp',
   'if-hot': 'time in the heat',
-  'may-pause': 'leave to pause',
-  on: 'day',
+  'if-not': 'remedy',
+  'in-use': 'life after the build',
+  is: 'value',
+  keeps: 'keeping',
+  lasts: 'life',
+  'left-behind': 'share left behind',
+  makes: 'amount made',
+  on: 'date',
   once: 'time of a run',
-  priced: 'day of the price',
+  people: 'number of people',
+  priced: 'date of the price',
+  reads: 'reading',
+  'ready-in': 'stated build time',
+  set: 'settings',
   spares: 'share of spares',
-  partial: 'leave for smaller runs',
+  states: 'stated figures',
+  takes: 'time it takes',
+  'time-zone': 'time zone',
   'use-within': 'hold limit',
+  'used-each': 'stated cost',
   usual: 'usual value',
   'waits-at': 'places to wait',
+  work: 'working hours',
   yields: 'yield',
 };
 
@@ -66,6 +131,7 @@ const spoken: Readonly<Record<string, string>> = {
  * How a sentence names the value at a path: the last key, and the chain of records round it.
  *
  *     steps/2/wait           ->  key "wait", what "wait of step pour"
+ *     steps/2/watched        ->  key "watched", what "key “watched” of step pour"
  *     materials/0/amount     ->  key "amount", what "amount of material gel"
  *     packs/0/price          ->  key "price", what "price of pack 1"
  */
@@ -74,7 +140,7 @@ export function nameOfPath(path: Path, sheet: Sheet): PathName {
   const key = String(path.findLast((step) => typeof step === 'string') ?? '');
   const what = chain(path, sheet.values).reverse().join(' of ');
   const put = typeof last === 'string' ? `${last}: ` : '';
-  return { key, what, put, ofWhat: what === '' ? '' : ` of ${what}` };
+  return { key, what, put, inWhat: what === '' ? '' : ` in ${what}` };
 }
 
 export interface PathName {
@@ -82,8 +148,8 @@ export interface PathName {
   readonly what: string;
   /** What stands before the value in its line: `wait: `; nothing in a list. */
   readonly put: string;
-  /** " of step pour"; empty at the top of a file. */
-  readonly ofWhat: string;
+  /** " in step pour"; empty at the top of a file. */
+  readonly inWhat: string;
 }
 
 function chain(path: Path, top: Raw): string[] {
@@ -92,7 +158,7 @@ function chain(path: Path, top: Raw): string[] {
   for (const [index, step] of path.entries()) {
     value = below(value, step);
     const list = path[index - 1];
-    if (typeof step === 'string') names.push(spoken[step] ?? step);
+    if (typeof step === 'string') names.push(spoken[step] ?? `key “${step}”`);
     else names.splice(-1, 1, recordName(String(list), value, step));
   }
   return names;
@@ -102,7 +168,9 @@ function recordName(list: string, record: Raw | undefined, index: number): strin
   const noun = nouns[list];
   if (!noun) return oneOf[list] ?? `entry ${index + 1} of ${list}`;
   const called = ['id', 'use', 'material', 'version', 'at'].map((key) => below(record, key));
-  const name = called.find((text) => typeof text === 'string' && text !== '') ?? (typeof record === 'string' ? record : undefined);
+  const name =
+    called.find((text) => typeof text === 'string' && text !== '') ??
+    (typeof record === 'string' ? record : undefined);
   return `${noun} ${typeof name === 'string' ? name : index + 1}`;
 }
 

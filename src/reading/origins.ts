@@ -23,6 +23,9 @@ export function makeOrigins(sheets: ReadonlyMap<string, Sheet>): Origins {
   };
 }
 
-function placeIn({ sheet, inside }: { readonly sheet: Sheet; readonly inside: Path }, which: 'valueAt' | 'keyAt'): Place {
+function placeIn(
+  { sheet, inside }: { readonly sheet: Sheet; readonly inside: Path },
+  which: 'valueAt' | 'keyAt',
+): Place {
   return sheet[which](inside);
 }

@@ -15,12 +15,19 @@ export const wrong = (code: string, facts: Fault['facts'] = {}, variant?: string
 export const readWords: TextReader<string> = (text) => means(text.trim());
 
 /** One of a few words; each key of the table is a word, its value what it means. */
-export function oneOf<V>(words: Readonly<Record<string, V>>, said: readonly string[] = Object.keys(words)): TextReader<V> {
+export function oneOf<V>(
+  words: Readonly<Record<string, V>>,
+  said: readonly string[] = Object.keys(words),
+): TextReader<V> {
   return (text) => {
     const word = Object.keys(words).find((known) => known.toLowerCase() === text.trim().toLowerCase());
     if (word !== undefined) return means(words[word]!);
     const near = nearName(text, said);
-    return wrong('unknown-word', { choices: list(said), ...(near ? { near } : {}) }, near ? 'near' : undefined);
+    return wrong(
+      'unknown-word',
+      { choices: list(said), ...(near ? { near } : {}) },
+      near ? 'near' : undefined,
+    );
   };
 }
 
@@ -42,6 +49,11 @@ export const readId: TextReader<string> = (text) => {
   if (text in Object.prototype) return wrong('id-reserved', {}, 'language');
   return wrong('id-unusable', { better: asId(text) });
 };
+
+/** An id that none of some words is, because they mean something else where it stands. */
+export function idBut(reserved: (id: string) => boolean, variant: string): TextReader<string> {
+  return (text) => (reserved(text) ? wrong('id-reserved', {}, variant) : readId(text));
+}
 
 export function isId(text: string): boolean {
   return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(text) && !(text in Object.prototype);

@@ -4,7 +4,7 @@ import { readCount, readShare } from '../core/quantity/read.ts';
 import { readDuration } from '../core/time/duration.ts';
 import { readCurrency, readLabour, readPrice } from './core-readers.ts';
 import { readHours, readWeekday } from './hours.ts';
-import { isId, oneOf, oneOfThese, readDay, readLink, readWords } from './plain-readers.ts';
+import { oneOf, oneOfThese, readDay, readId, readLink, readWords } from './plain-readers.ts';
 import { checkShape } from './shape/check-shape.ts';
 import { programShape, type ProgramShape } from './shape/program-shape.ts';
 import {
@@ -64,7 +64,9 @@ function refuseFollows(from: Written<ProgramShape>): void {
 
 function refuseBadIds(map: Written<Readonly<Record<string, unknown>>> | undefined): void {
   for (const [key, value] of entries(map)) {
-    if (!isId(key)) refuseKey(value, { code: 'id-unusable', variant: 'key', facts: { text: key } });
+    const id = readId(key);
+    if (!id.ok)
+      refuseKey(value, { variant: 'key', ...id.problem, facts: { text: key, ...id.problem.facts } });
   }
 }
 

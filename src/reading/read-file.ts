@@ -29,7 +29,11 @@ export const readMaterialFile = (found: FileFound, id: string, report: Report): 
 export const readToolFile = (found: FileFound, id: string, report: Report): ReadFile<Tool> =>
   readYamlFile(found, report, (file) => readTool(id, file));
 
-function readYamlFile<T>({ file, bytes }: FileFound, report: Report, reader: (file: OpenFile) => T): ReadFile<T> {
+function readYamlFile<T>(
+  { file, bytes }: FileFound,
+  report: Report,
+  reader: (file: OpenFile) => T,
+): ReadFile<T> {
   const source = decode(file, bytes, limits.frontMatterBytes, report);
   const sheet = source && readSheet(source, { text: source.text, offset: 0 }, report);
   return sheet ? whatIsSound({ sheet, report, refused: sheet.faulty }, reader) : {};

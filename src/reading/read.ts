@@ -6,7 +6,13 @@ import { reportIds } from './ids.ts';
 import { layOut, type FileFound } from './layout.ts';
 import { makeOrigins } from './origins.ts';
 import type { MarkdownDocument } from './prose/document.ts';
-import { readGuideFile, readMaterialFile, readProgramFile, readToolFile, type ReadFile } from './read-file.ts';
+import {
+  readGuideFile,
+  readMaterialFile,
+  readProgramFile,
+  readToolFile,
+  type ReadFile,
+} from './read-file.ts';
 import { inReadingOrder, makeReport } from './report.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -31,7 +37,10 @@ export interface ReadWorkspace {
  *
  * @param refused  What the disk would not give, with its reasons.
  */
-export function read(files: ReadonlyMap<string, Uint8Array>, refused: readonly Diagnostic[] = []): ReadWorkspace {
+export function read(
+  files: ReadonlyMap<string, Uint8Array>,
+  refused: readonly Diagnostic[] = [],
+): ReadWorkspace {
   const { report, found } = makeReport();
   const layout = layOut(files, refused, report);
   const program = layout.program ? readProgramFile(layout.program, report) : {};
@@ -44,7 +53,14 @@ export function read(files: ReadonlyMap<string, Uint8Array>, refused: readonly D
   const muddled = reportIds(sound, origins, report);
   const kept = { ...sound, guides: without(sound.guides, muddled) };
   return {
-    ...(program.value ? { workspace: { program: { ...program.value, minorDigits: minorDigitsIn(program.value, kept) }, ...kept } } : {}),
+    ...(program.value
+      ? {
+          workspace: {
+            program: { ...program.value, minorDigits: minorDigitsIn(program.value, kept) },
+            ...kept,
+          },
+        }
+      : {}),
     origins,
     documents: Object.fromEntries(Object.keys(kept.guides).map((id) => [id, guides.get(id)!.document!])),
     files: layout.attachments,
@@ -63,15 +79,22 @@ function each<T>(
 }
 
 function valuesOf<T>(read: ReadonlyMap<string, ReadFile<T>>): Readonly<Record<string, T>> {
-  return Object.fromEntries([...read].flatMap(([id, { value }]) => (value === undefined ? [] : [[id, value] as const])));
+  return Object.fromEntries(
+    [...read].flatMap(([id, { value }]) => (value === undefined ? [] : [[id, value] as const])),
+  );
 }
 
-function without<T>(values: Readonly<Record<string, T>>, ids: ReadonlySet<string>): Readonly<Record<string, T>> {
+function without<T>(
+  values: Readonly<Record<string, T>>,
+  ids: ReadonlySet<string>,
+): Readonly<Record<string, T>> {
   return Object.fromEntries(Object.entries(values).filter(([id]) => !ids.has(id)));
 }
 
 function sheetsOf(program: ReadFile<unknown>, kinds: Kinds): ReadonlyMap<string, Sheet> {
-  const named = Object.entries(kinds).flatMap(([kind, files]) => [...files].map(([id, file]) => [`${kind}/${id}`, file] as const));
+  const named = Object.entries(kinds).flatMap(([kind, files]) =>
+    [...files].map(([id, file]) => [`${kind}/${id}`, file] as const),
+  );
   const all = [['program', program] as const, ...named];
   return new Map(all.flatMap(([name, { sheet }]) => (sheet ? [[name, sheet] as const] : [])));
 }

@@ -10,14 +10,22 @@ import type { Spot } from './sheet.ts';
  *
  * A comment proper has a blank after its `#`, and stays fine.
  */
-export function reportEatenText(document: Document.Parsed, text: string, spot: Spot, report: Report): boolean {
+export function reportEatenText(
+  document: Document.Parsed,
+  text: string,
+  spot: Spot,
+  report: Report,
+): boolean {
   let eaten = false;
   visit(document, {
     Scalar: (_, node) => {
       const cut = cutText(node, text);
       if (cut === undefined) return;
       eaten = true;
-      report({ code: 'text-cut-short', facts: { kept: String(node.value), text: cut } }, spot(node.range![0], node.range![0] + cut.length));
+      report(
+        { code: 'text-cut-short', facts: { kept: String(node.value), text: cut } },
+        spot(node.range![0], node.range![0] + cut.length),
+      );
     },
     Map: (_, map) => {
       for (const index of nakedKeys(map)) {

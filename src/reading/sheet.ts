@@ -1,4 +1,4 @@
-import { LineCounter, isMap, isScalar, isSeq, parseDocument, type Document, type Node, type Pair } from 'yaml';
+import { isMap, isScalar, isSeq, parseDocument, type Document, type Node, type Pair } from 'yaml';
 import type { Place } from '../core/diagnostic.ts';
 import { limits } from './limits.ts';
 import type { Report } from './report.ts';
@@ -41,7 +41,8 @@ export function readSheet(source: Source, yaml: YamlText, report: Report): Sheet
   const document = parse(yaml.text);
   const spot = (from: number, to: number): Place => placeAt(source, from + yaml.offset, to + yaml.offset);
   const repeated = reportRepeatedKeys(document, source, spot, report);
-  if (reportSyntax(document, source, spot, report) || reportRefusedYaml(document, spot, report)) return undefined;
+  if (reportSyntax(document, source, spot, report) || reportRefusedYaml(document, spot, report))
+    return undefined;
   const eaten = reportEatenText(document, yaml.text, spot, report);
   const values = plain(document.contents) as RawMap;
   return { source, values, faulty: repeated || eaten, ...placesIn(document, source, spot) };
@@ -58,7 +59,7 @@ function parse(text: string): Document.Parsed {
     uniqueKeys: true,
     prettyErrors: false,
     logLevel: 'error',
-    lineCounter: new LineCounter(),
+    keepSourceTokens: true,
   });
 }
 
@@ -70,10 +71,14 @@ function reportDepth(source: Source, yaml: YamlText, report: Report): boolean {
   let open = 0;
   let offset = yaml.offset;
   for (const line of yaml.text.split('\n')) {
-    for (const mark of line.match(/[[\]{}]/g) ?? []) open = Math.max(0, open + ('[{'.includes(mark) ? 1 : -1));
+    for (const mark of line.match(/[[\]{}]/g) ?? [])
+      open = Math.max(0, open + ('[{'.includes(mark) ? 1 : -1));
     const lists = /^\s*((?:[-?:]\s+)*)/.exec(line)![1]!.replaceAll(/\s/g, '').length;
     if (open > limits.nesting || lists > limits.nesting) {
-      report({ code: 'too-nested', facts: { most: String(limits.nesting) } }, placeAt(source, offset, offset + line.length));
+      report(
+        { code: 'too-nested', facts: { most: String(limits.nesting) } },
+        placeAt(source, offset, offset + line.length),
+      );
       return true;
     }
     offset += line.length + 1;
@@ -114,6 +119,7 @@ function placesIn(document: Document.Parsed, source: Source, spot: Spot): Pick<S
 }
 
 function below(node: unknown, step: string | number): { key: unknown; value: unknown } | undefined {
-  if (isSeq(node)) return Number(step) in node.items ? { key: null, value: node.items[Number(step)] } : undefined;
+  if (isSeq(node))
+    return Number(step) in node.items ? { key: null, value: node.items[Number(step)] } : undefined;
   return isMap(node) ? node.items.find((pair) => keyText(pair) === String(step)) : undefined;
 }

@@ -31,6 +31,11 @@ export function placeOfLine(source: Source, line: number): Place {
   return { file: source.file, line, column: indent + 1, length: Math.max(1, text.trim().length), text };
 }
 
+/** Where a file is at fault as a whole. */
+export function wholeFile(file: string): Place {
+  return { file, line: 1, column: 1, length: 1, text: '' };
+}
+
 /** A line's text without its end. Lines count from 1; what is past the last is empty. */
 export function lineText(source: Source, line: number): string {
   const start = source.starts[line - 1];

@@ -40,7 +40,9 @@ export function items<E>(list: Maybe<readonly E[]>): readonly Written<NonNullabl
 }
 
 /** The keys of a map with their values. */
-export function entries<V>(map: Maybe<Readonly<Record<string, V>>>): readonly (readonly [string, Written<NonNullable<V>>])[] {
+export function entries<V>(
+  map: Maybe<Readonly<Record<string, V>>>,
+): readonly (readonly [string, Written<NonNullable<V>>])[] {
   return Object.keys(map?.value ?? {}).flatMap((key) => {
     const value = field(map, key);
     return value ? [[key, value] as const] : [];
@@ -68,7 +70,8 @@ const marked = ({ text, column, length }: Place): string => text.slice(column - 
 
 /** Turns the text of a value into what it means; all readers of core have this shape. */
 export type TextReader<V> = (text: string) => Meaning<V>;
-export type Meaning<V> = { readonly ok: true; readonly value: V } | { readonly ok: false; readonly problem: Fault };
+export type Meaning<V> =
+  { readonly ok: true; readonly value: V } | { readonly ok: false; readonly problem: Fault };
 
 /** What a text means to a reader, or a report and `undefined`. */
 export function readText<V>(at: Maybe<unknown>, reader: TextReader<V>): V | undefined {
@@ -85,7 +88,11 @@ export function read<T, K extends Key<T>, V>(from: Maybe<T>, key: K, reader: Tex
 }
 
 /** What each text of a list means to a reader; empty where the list was left out. */
-export function readEach<T, K extends Key<T>, V>(from: Maybe<T>, key: K, reader: TextReader<V>): readonly V[] {
+export function readEach<T, K extends Key<T>, V>(
+  from: Maybe<T>,
+  key: K,
+  reader: TextReader<V>,
+): readonly V[] {
   const list = field(from, key) as Maybe<readonly unknown[]>;
   return items(list).flatMap((item) => {
     const value = readText(item, reader);
@@ -94,8 +101,14 @@ export function readEach<T, K extends Key<T>, V>(from: Maybe<T>, key: K, reader:
 }
 
 /** What each value of a map means to a reader, by its key. */
-export function readNamed<T, K extends Key<T>, V>(from: Maybe<T>, key: K, reader: TextReader<V>): Readonly<Record<string, V>> {
-  return mapNamed(field(from, key) as Maybe<Readonly<Record<string, unknown>>>, (value) => readText(value, reader));
+export function readNamed<T, K extends Key<T>, V>(
+  from: Maybe<T>,
+  key: K,
+  reader: TextReader<V>,
+): Readonly<Record<string, V>> {
+  return mapNamed(field(from, key) as Maybe<Readonly<Record<string, unknown>>>, (value) =>
+    readText(value, reader),
+  );
 }
 
 /** A map read value by value; what could not be read is left out. */

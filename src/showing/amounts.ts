@@ -1,5 +1,5 @@
 import { type Exact, exact, zero } from '../core/quantity/exact.ts';
-import { type Measure, convert, measure } from '../core/quantity/quantity.ts';
+import { type Measure, convert, measure, ratio } from '../core/quantity/quantity.ts';
 import { roundTo, roundUpTo } from '../core/quantity/round.ts';
 import { type Dimension, dimensionOf, unitOf } from '../core/quantity/units.ts';
 import type { Quantity, Size } from '../core/model/values.ts';
@@ -68,19 +68,24 @@ export function usualReading(unit: string): Measure | undefined {
  */
 export function roundedUp(amount: Measure, reading = usualReading(amount.unit)): Measure {
   if (dimensionOf(amount.unit) === 'count') return { ...amount, value: roundUpTo(amount.value, exact(1)) };
-  const base = ladders[dimensionOf(amount.unit)]?.reading.unit;
-  if (!reading || !base) return amount;
-  const value = convert(amount, base).value;
-  const coarse = rungOf(value, amount.unit)?.to;
-  return { value: roundUpTo(value, coarse ? exact(coarse) : convert(reading, base).value), unit: base };
+  const step = reading && stepOf(amount, reading);
+  return step ? { value: roundUpTo(convert(amount, step.unit).value, step.value), unit: step.unit } : amount;
 }
 
 /** What is left over, rounded down: never more than there is. */
 export function roundedDown(amount: Measure): Measure {
   const reading = usualReading(amount.unit);
-  if (!reading) return amount;
-  const value = convert(amount, reading.unit).value;
-  return { value: value.div(reading.value).floor().mul(reading.value), unit: reading.unit };
+  const step = reading && stepOf(amount, reading);
+  if (!step) return amount;
+  return { value: ratio(amount, step).floor().mul(step.value), unit: step.unit };
+}
+
+/** What an amount is rounded to, in the unit of its ladder. */
+function stepOf(amount: Measure, reading: Measure): Measure | undefined {
+  const base = ladders[dimensionOf(amount.unit)]?.reading.unit;
+  if (!base) return undefined;
+  const coarse = rungOf(convert(amount, base).value, amount.unit)?.to;
+  return coarse ? { value: exact(coarse), unit: base } : convert(reading, base);
 }
 
 /** An amount as a builder reads it: rounded up, in a handy unit. `showAmount(1259.2 g)` -> "1.26 kg". */

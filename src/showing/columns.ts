@@ -1,3 +1,5 @@
+import { wrapped } from './wrapped.ts';
+
 /** How a column of a table in plain text is set: numbers to the right; the one that gives way wraps. */
 export interface Column {
   readonly align: 'left' | 'right';
@@ -6,20 +8,29 @@ export interface Column {
 
 const gap = 2;
 
-/**
- * Rows as lines of plain text in aligned columns, none above `width`. Only cells of columns that wrap are broken; a
- * table whose other columns are wider than the width alone is cut into words all the same.
- */
+/** Rows as lines of plain text in aligned columns: see `eachInColumns`. */
 export function inColumns(
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
   width: number,
 ): string[] {
+  return eachInColumns(columns, rows, width).flat();
+}
+
+/**
+ * The lines of each row in aligned columns, none above `width`. Only cells of columns that wrap are broken; a
+ * table whose other columns are wider than the width alone is cut into words all the same.
+ */
+export function eachInColumns(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  width: number,
+): string[][] {
   const natural = columns.map((_, i) => Math.max(0, ...rows.map((row) => (row[i] ?? '').length)));
   const used = natural.map((w, i) => (w === 0 ? [] : [i])).flat();
   const over = sum(used.map((i) => natural[i]!)) + gap * (used.length - 1) - width;
   const widths = over > 0 ? shrunk(columns, natural, over) : natural;
-  return rows.flatMap((row) => rowLines(row, columns, widths, used));
+  return rows.map((row) => rowLines(row, columns, widths, used));
 }
 
 /** The wrapping columns give way in proportion, but keep room for a word. */
@@ -38,7 +49,7 @@ function rowLines(
   widths: readonly number[],
   used: readonly number[],
 ): string[] {
-  const cells = used.map((i) => wrapped(row[i] ?? '', Math.max(widths[i]!, 1)));
+  const cells = used.map((i) => broken(row[i] ?? '', Math.max(widths[i]!, 1)));
   const height = Math.max(1, ...cells.map((lines) => lines.length));
   return Array.from({ length: height }, (_, y) =>
     used
@@ -51,23 +62,9 @@ function rowLines(
   );
 }
 
-/**
- * A text broken between words into lines of at most `width`. No-break spaces hold their words together; a word longer
- * than a line is cut.
- */
-export function wrapped(text: string, width: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(/[ \n]+/).flatMap((whole) => pieces(whole, width))) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= width)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}
-
-function pieces(word: string, width: number): string[] {
-  return word.length <= width ? [word] : (word.match(new RegExp(`.{1,${width}}`, 'gsu')) ?? []);
+/** A text on lines of at most `width`; a word longer than that is cut. No-break spaces hold their words together. */
+function broken(text: string, width: number): string[] {
+  return wrapped(text.replace(new RegExp(`[^ ]{${width}}`, 'gu'), '$& '), width);
 }
 
 /** Each line moved in. */

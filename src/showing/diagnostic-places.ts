@@ -37,7 +37,10 @@ function showPlace(place: Place, where: string, widest: number, width: number): 
 }
 
 /** The line without its indent, cut where it does not fit so that what is meant stays in view. */
-function excerptOf({ text, column, length }: Place, room: number): { text: string; before: number; length: number } {
+function excerptOf(
+  { text, column, length }: Place,
+  room: number,
+): { text: string; before: number; length: number } {
   const letters = [...printable(text.trimEnd())];
   const start = [...text.slice(0, column - 1)].length;
   const marked = Math.max(1, [...text.slice(column - 1, column - 1 + length)].length);

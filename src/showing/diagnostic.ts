@@ -20,14 +20,18 @@ const longestQuote = 60;
  *     error, unit-mismatch
  */
 export function showDiagnostic(diagnostic: Diagnostic): string {
-  const { says, why, write } = wordsOf(diagnostic);
+  const { says, why, write, act } = wordsOf(diagnostic);
   const facts = mapValues(diagnostic.facts, printable);
   const short = mapValues(facts, (fact, name) => (quotes.includes(name) ? shortened(fact) : fact));
   return [
     ...wrapped(capital(fill(says, short)), width),
     ...showPlaces(diagnostic.places, width),
-    ...(why === undefined ? [] : labelled('Why    ', wrapped(fill(why, short), width - 7))),
-    ...(write === undefined ? [] : labelled('Write  ', write.split('\n').flatMap((line) => remedy(fill(line, facts))))),
+    ...labelled('Why    ', why === undefined ? [] : wrapped(fill(why, short), width - 7)),
+    ...labelled(
+      'Write  ',
+      write === undefined ? [] : write.split('\n').flatMap((line) => remedy(fill(line, facts))),
+    ),
+    ...labelled('Write  ', act === undefined ? [] : wrapped(fill(act, short), width - 7)),
     `${diagnostic.severity}, ${diagnostic.code}`,
   ].join('\n');
 }
@@ -42,14 +46,11 @@ export function wordsOf({ code, variant }: Pick<Diagnostic, 'code' | 'variant'>)
 /** The text to paste, never broken, then the remark after it. */
 function remedy(line: string): string[] {
   const [, paste = line, remark] = /^(.*?\S)\s{3,}(.*)$/.exec(line) ?? [];
-  if (remark === undefined) return isPaste(paste) ? [paste] : wrapped(paste, width - 7);
+  if (remark === undefined) return [paste];
   const room = width - 7 - paste.length - 6;
   if (room >= remark.length) return [`${paste}      ${remark}`];
   return [paste, ...wrapped(remark, width - 7 - 2).map((part) => `  ${part}`)];
 }
-
-/** Text to paste stands alone; advice in words (`one of the two`) may be broken. */
-const isPaste = (line: string): boolean => /[:"[\]{}]/.test(line);
 
 function labelled(label: string, lines: readonly string[]): string[] {
   return lines.map((line, index) => (index === 0 ? label : ' '.repeat(label.length)) + line);

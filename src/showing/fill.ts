@@ -1,5 +1,5 @@
 import { Bug } from '../core/diagnostic.ts';
-import { nouns } from '../words/units.ts';
+import { listMarks, nouns } from '../words/units.ts';
 import { showCount } from './numbers.ts';
 
 /** No-break space: between a number and its unit or noun, so that no line ends between them. */
@@ -32,10 +32,13 @@ export function counted(n: number, noun: keyof typeof nouns): string {
   return `${showCount(n)}${noBreak}${n === 1 ? nouns[noun].one : nouns[noun].many}`;
 }
 
-/** "3", "3 and 4", "3, 4 and 7". */
-export function listed(items: readonly string[], comma: string, and: string): string {
+/** "3", "3 and 4", "3, 4 and 7"; with semicolons where one of them has a comma of its own. */
+export function listed(items: readonly string[]): string {
+  const { comma, semicolon, and } = listMarks;
   const last = items.at(-1) ?? '';
-  return items.length < 2 ? last : items.slice(0, -1).join(comma) + and + last;
+  const mark = items.some((item) => item.includes(comma)) ? semicolon : comma;
+  if (items.length < 2) return last;
+  return items.slice(0, -1).join(mark) + (mark === comma ? and : mark) + last;
 }
 
 /** An id in words where the author gave no name: `oil-spray` -> "oil spray". */

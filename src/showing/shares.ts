@@ -1,7 +1,7 @@
 import type { Workspace } from '../core/model/workspace.ts';
-import type { PlannedLine, StepTake } from '../core/plan/result.ts';
+import type { PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
 import { exact, floor, zero } from '../core/quantity/exact.ts';
-import { type Measure, convert } from '../core/quantity/quantity.ts';
+import { type Measure, convert, ratio, times } from '../core/quantity/quantity.ts';
 import { largestRemainder } from '../core/quantity/round.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 import { roundedUp, usualReading } from './amounts.ts';
@@ -13,13 +13,32 @@ export interface Need {
   readonly one: Measure;
 }
 
-/** Of a row, else of an ingredient of a mix, else of a mix. */
+/** Of a row, else of an ingredient of a mix, else of a mix. Of what does several models: the share that is used. */
 export function needOf(line: PlannedLine, use: string): Need | undefined {
+  const row = line.rows.find((need) => line.at.materials[need.row]?.id === use);
+  if (row && doesSeveral(line, use)) return { total: row.usual, one: row.one };
   return (
-    line.rows.find(({ row }) => line.at.materials[row]?.id === use) ??
+    row ??
     line.mixes.flatMap(({ ingredients }) => ingredients).find((ingredient) => ingredient.use === use) ??
     line.mixes.find(({ mix }) => mix === use)
   );
+}
+
+/** A can that does 80 models is bought whole, and used by an eightieth. */
+function doesSeveral({ at }: PlannedLine, use: string): boolean {
+  return at.materials.some(({ id, does }) => id === use && does !== undefined);
+}
+
+/** What a step takes, exact: in all its runs, and in a full one. Of what does several models: the share that is used. */
+export function takenOf(
+  line: PlannedLine,
+  { runs }: StepNeed,
+  take: StepTake,
+): Record<'total' | 'run', Measure> {
+  const row = line.rows.find((need) => line.at.materials[need.row]?.id === take.use);
+  if (!row || !doesSeveral(line, take.use) || row.total.value.n === 0n) return take;
+  const total = times(take.total, ratio(row.usual, row.total));
+  return { total, run: times(total, exact(runs[0]?.length ?? 0).div(line.made)) };
 }
 
 /**
@@ -36,8 +55,10 @@ export function sharesOf(
   use: string,
   tools: Workspace['tools'],
 ): ReadonlyMap<string, Measure> {
-  const takes = line.steps.flatMap(({ step, takes: all }) =>
-    all.filter((take) => take.use === use).map((take) => ({ step, total: take.total })),
+  const takes = line.steps.flatMap((step) =>
+    step.takes
+      .filter((take) => take.use === use)
+      .map((take) => ({ step: step.step, total: takenOf(line, step, take).total })),
   );
   const total = needOf(line, use)?.total;
   const shares = total && addUp(takes, total) ? shared(takes, total, line, use, tools) : undefined;
@@ -84,9 +105,4 @@ function shared(
 function stepOf(unit: string, reading = usualReading(unit)): Measure | undefined {
   if (dimensionOf(unit) === 'count') return { value: exact(1), unit };
   return reading && convert(reading, unit);
-}
-
-/** Whether a take is told in pieces rather than by its area or length. */
-export function isPieces(take: StepTake): boolean {
-  return take.pieces.length > 0;
 }

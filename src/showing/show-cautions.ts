@@ -38,10 +38,10 @@ function showCaution(key: string, caution: GuideAt['cautions'][number], at: Guid
 /** "Steps 3 and 4"; empty for the whole guide. */
 function stepsText(steps: readonly string[], at: GuideAt): string {
   const numbers = steps.map((step) => stepNumber(at, step)).filter((n) => n > 0);
-  const { cautions, listComma, listAnd } = planWords;
+  const { cautions } = planWords;
   if (numbers.length === 0) return '';
   const sorted = [...numbers].sort((a, b) => a - b).map(showCount);
   return fill(numbers.length === 1 ? cautions.step : cautions.steps, {
-    steps: listed(sorted, listComma, listAnd),
+    steps: listed(sorted),
   });
 }

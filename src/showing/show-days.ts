@@ -1,5 +1,6 @@
 import type { PlannedJob, PlannedLine, PlannedSchedule } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
+import { listMarks } from '../words/units.ts';
 import { fill, listed } from './fill.ts';
 import { lineName, stepName } from './names.ts';
 import { showCount } from './numbers.ts';
@@ -87,48 +88,50 @@ function showTask(
     from: shown(`${key}.from`, showTime(task.from, clock)),
     to: shown(`${key}.to`, showMomentFrom(task.from, task.to, clock)),
     who: shown(`${key}.who`, whoText(task.builders)),
-    what: shown(`${key}.what`, whatText(task, lines)),
+    line: task.line,
+    of: shown(`${key}.of`, lines.length === 1 ? '' : lineName(lines[task.line]!)),
+    what: shown(`${key}.what`, whatText(task, lines[task.line]!)),
     then: shown(`${key}.then`, thenText(task, lines, clock)),
   };
 }
 
 function whoText(builders: readonly number[]): string {
-  const { schedule, listComma, listAnd } = planWords;
+  const { schedule } = planWords;
   if (builders.length === 0) return schedule.nobody;
   if (builders.length === 1) return fill(schedule.who, { n: showCount(builders[0]!) });
-  return fill(schedule.whoTogether, { list: listed(builders.map(showCount), listComma, listAnd) });
+  return fill(schedule.whoTogether, { list: listed(builders.map(showCount)) });
 }
 
-/** "Spray the pads, 1–12"; with its guide where the plan is of several. */
-function whatText({ line: index, step, jobs }: Task, lines: readonly PlannedLine[]): string {
-  const line = lines[index]!;
+/** "Spray the pads, 1–12"; of many single ones their number: "Fit the bases, 12 of 24". */
+function whatText({ step, jobs }: Task, line: PlannedLine): string {
   const models = [...new Set(jobs.flatMap((job) => job.models))].sort((a, b) => a - b);
-  const what = modelsText(stepName(line.at, step), models, line.made);
-  return lines.length === 1 ? what : fill(planWords.schedule.ofGuide, { guide: lineName(line), what });
+  return modelsText(stepName(line.at, step), models, line.made);
 }
 
 function modelsText(step: string, models: readonly number[], made: number): string {
   const { schedule } = planWords;
+  const ranges = rangesOf(models);
   if (made === 1) return fill(schedule.what, { step });
   if (models.length === made) return fill(schedule.whatAll, { step, models: showCount(made) });
-  return fill(schedule.whatModels, { step, models: rangesText(models) });
+  if (ranges.length > rangesSaid)
+    return fill(schedule.whatMany, { step, models: showCount(models.length), made: showCount(made) });
+  return fill(schedule.whatModels, { step, models: ranges.map(rangeText).join(listMarks.comma) });
+}
+const rangesSaid = 4;
+
+/** 1, 2, 3, 7 -> 1–3, 7. */
+function rangesOf(models: readonly number[]): readonly (readonly [from: number, to: number])[] {
+  return models.reduce<[number, number][]>((ranges, model) => {
+    const last = ranges.at(-1);
+    if (last?.[1] === model - 1) last[1] = model;
+    else ranges.push([model, model]);
+    return ranges;
+  }, []);
 }
 
-/** 1, 2, 3, 7 -> "1–3, 7". */
-function rangesText(models: readonly number[]): string {
-  const ranges: [number, number][] = [];
-  for (const model of models) {
-    const last = ranges.at(-1);
-    if (last && last[1] === model - 1) last[1] = model;
-    else ranges.push([model, model]);
-  }
-  return ranges
-    .map(([from, to]) =>
-      from === to
-        ? showCount(from)
-        : fill(planWords.schedule.range, { from: showCount(from), to: showCount(to) }),
-    )
-    .join(planWords.listComma);
+function rangeText([from, to]: readonly [from: number, to: number]): string {
+  if (from === to) return showCount(from);
+  return fill(planWords.schedule.range, { from: showCount(from), to: showCount(to) });
 }
 
 /** What happens when hands leave: "then waits 4 h, until 14:10". Empty where nothing waits. */

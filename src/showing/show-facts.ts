@@ -4,6 +4,7 @@ import type { Plan, PlannedLine } from '../core/plan/result.ts';
 import { exact } from '../core/quantity/exact.ts';
 import { planWords } from '../words/plan.ts';
 import { nouns } from '../words/units.ts';
+import { properly } from './author-text.ts';
 import { fill, noBreak } from './fill.ts';
 import { showSum } from './money.ts';
 import { showRatio } from './numbers.ts';
@@ -57,7 +58,9 @@ function facts(key: string, values: Partial<Record<ShownFact['id'], string>>): r
 /** "5 d (fridge, covered)". */
 function keepsText({ for: time, at: place, how }: KeepsAt): string {
   const texts = { time: showKeeping(time), place };
-  return how === undefined ? fill(planWords.keepsAt, texts) : fill(planWords.keepsHow, { ...texts, how });
+  return how === undefined
+    ? fill(planWords.keepsAt, texts)
+    : fill(planWords.keepsHow, { ...texts, how: properly(how) });
 }
 
 /** "8 uses", or of each part: "frame 500 uses, skin 4 uses". */

@@ -20,6 +20,8 @@ export interface ShownGuide {
   readonly trains: Shown;
   /** "version 1.2.0". Empty where there is none. */
   readonly version: Shown;
+  /** "1.2.0" */
+  readonly number: Shown;
   /** "Approved by the lead for skills teaching, 3 August 2026, until 3 August 2027". */
   readonly approval: Shown;
   readonly licence: Shown;
@@ -61,6 +63,7 @@ export function showGuide(at: GuideAt, workspace: Workspace): ShownGuide {
       'guide.version',
       at.version === undefined ? '' : fill(libraryWords.version, { version: at.version }),
     ),
+    number: shown('guide.number', at.version ?? ''),
     approval: shown('guide.approval', approvalText(at.approved)),
     licence: shown('guide.licence', at.licence ?? ''),
     electrosurgery: shown('guide.electrosurgery', electrosurgeryText(at)),

@@ -23,7 +23,7 @@ function hazardText(hazard: string, { sources }: StepHazards, workspace: Workspa
   const names = sources
     .filter(({ hazards }) => hazards.includes(hazard))
     .map(({ kind, id }) => (kind === 'tool' ? toolName(id, workspace) : materialName(id, workspace)));
-  const source = capital(listed(names, planWords.listComma, planWords.listAnd));
+  const source = capital(listed(names));
   const statement = hazardStatements[hazard];
   const danger = otherDangerWords[hazard];
   if (statement !== undefined) return fill(planWords.hazards.statement, { source, statement, code: hazard });

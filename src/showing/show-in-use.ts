@@ -74,11 +74,7 @@ function renewalOf(
   workspace: Workspace,
 ): Care {
   const name = capital(inWords(id));
-  const headings = listed(
-    steps.map((step) => stepName(at, step)),
-    planWords.listComma,
-    planWords.listAnd,
-  );
+  const headings = listed(steps.map((step) => stepName(at, step)));
   return {
     id,
     name: times === undefined ? name : fill(libraryWords.renewTimes, { name, times: counted(times, 'time') }),
@@ -98,7 +94,7 @@ function usesUp(
       material: lowered(materialName(material, workspace)),
     }),
   );
-  return [fill(libraryWords.usesUpAll, { list: listed(texts, planWords.listComma, planWords.listAnd) })];
+  return [fill(libraryWords.usesUpAll, { list: listed(texts) })];
 }
 
 function rangeText({ least, most, unit }: Amount): string {

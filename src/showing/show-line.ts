@@ -36,10 +36,11 @@ function runsOf({ schedule }: Plan, line: number, workspace: Workspace): (step: 
 }
 
 /** "4 to make", or what is wanted and why more is made. */
-function countText({ wanted, spares, made, at }: PlannedLine): string {
+function countText({ wanted, forOthers = 0, spares, made, at }: PlannedLine): string {
   const { counts } = planWords;
   const texts = { wanted: showCount(wanted), spares: counted(spares, 'spare'), made: showCount(made) };
-  if (made === wanted) return fill(counts.plain, texts);
+  if (made === wanted && forOthers === 0) return fill(counts.plain, texts);
   const count = fill(spares > 0 ? counts.withSpares : counts.more, texts);
-  return at.yields === '1' ? count : fill(counts.someFail, { count });
+  const others = forOthers > 0 ? fill(counts.forOthers, { count, others: showCount(forOthers) }) : count;
+  return at.yields === '1' ? others : fill(counts.someFail, { count: others });
 }

@@ -1,11 +1,13 @@
 import type { ProseLink } from '../core/model/prose.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import type { PlannedLine, StepTake } from '../core/plan/result.ts';
-import { readLeading } from '../core/quantity/read.ts';
+import type { PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
+import { compare, measure } from '../core/quantity/quantity.ts';
+import { type Leading, readLeading } from '../core/quantity/read.ts';
+import { dimensionOf } from '../core/quantity/units.ts';
 import { showExactly, showSize } from './amounts.ts';
 import { properly } from './author-text.ts';
 import { showCount } from './numbers.ts';
-import { needOf, roundedFor } from './shares.ts';
+import { needOf, roundedFor, takenOf } from './shares.ts';
 import { type Shown, shown } from './shown.ts';
 
 /**
@@ -32,8 +34,18 @@ function linkText(link: ProseLink, line: PlannedLine, workspace: Workspace): str
   if (link.kind !== 'material') return properly(link.text);
   const { amount, rest } = leading;
   if ('sides' in amount) return withRest(showSize(amount), rest);
-  const scaled = scaledText(link, line, workspace);
+  const scaled = isSideOfPiece(amount, link.target, line) ? undefined : scaledText(link, line, workspace);
   return scaled === undefined ? properly(link.text) : withRest(scaled, rest);
+}
+
+/** "700 mm of film", where film is cut in pieces of that length: a size, which does not scale. */
+function isSideOfPiece(amount: Leading['amount'], target: string, { at }: PlannedLine): boolean {
+  if (!('unit' in amount) || dimensionOf(amount.unit) !== 'length') return false;
+  const pieces = at.materials
+    .filter(({ id, use }) => id === target || use === target)
+    .flatMap((row) => row.pieces);
+  const said = measure({ value: amount.most, unit: amount.unit });
+  return pieces.some(({ size }) => size.sides.length === 1 && compare(measure(size.sides[0]!), said) === 0);
 }
 
 /** A setting stands as its step gives it at this level. */
@@ -50,12 +62,12 @@ function scaledText(link: ProseLink, line: PlannedLine, workspace: Workspace): s
   const take =
     step.takes.find(({ use }) => use === link.target) ??
     step.takes.find(({ material }) => material === link.target);
-  return take && takeText(take, line, workspace);
+  return take && takeText(take, step, line, workspace);
 }
 
-function takeText(take: StepTake, line: PlannedLine, { tools }: Workspace): string {
+function takeText(take: StepTake, step: StepNeed, line: PlannedLine, { tools }: Workspace): string {
   if (take.pieces.length > 0) return showCount(take.pieces.reduce((sum, { run }) => sum + run, 0));
-  return showExactly(roundedFor(line, take.use, take.run, tools));
+  return showExactly(roundedFor(line, take.use, takenOf(line, step, take).run, tools));
 }
 
 function oneModelText(target: string, line: PlannedLine, { tools }: Workspace): string | undefined {

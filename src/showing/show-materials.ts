@@ -10,7 +10,7 @@ import { properly } from './author-text.ts';
 import { counted, fill, inWords, noBreak } from './fill.ts';
 import { showCount, showRatio } from './numbers.ts';
 import { materialName, toolName, useName } from './names.ts';
-import { roundedFor } from './shares.ts';
+import { needOf, roundedFor } from './shares.ts';
 import { type ShownMaterial, shown } from './shown.ts';
 
 /** Rows of a line as its guide lists them; below the first row that uses a mix, what the mix is made of. */
@@ -64,8 +64,11 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
     one: rowOneText(row, need, line, workspace),
     total: pieces
       ? piecesText(row, new Map(need.pieces.map(({ piece, count }) => [piece, count])))
-      : amountText(line, row.id, need.total, workspace),
-    notes: [...rowNotes(row, line, workspace), ...usualNote(line, row.id, need, workspace)],
+      : amountText(line, row.id, needOf(line, row.id)!.total, workspace),
+    notes: [
+      ...rowNotes(row, line, workspace),
+      ...(row.does === undefined ? usualNote(line, row.id, need, workspace) : []),
+    ],
   };
 }
 

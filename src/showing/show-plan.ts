@@ -1,7 +1,7 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, PlannedLine } from '../core/plan/result.ts';
-import { pageWords } from '../words/pages.ts';
 import { planWords } from '../words/plan.ts';
+import { safetyWords } from '../words/safety.ts';
 import { counted, fill } from './fill.ts';
 import { lineName } from './names.ts';
 import { showCosts, showTools } from './show-costs.ts';
@@ -20,8 +20,8 @@ export function showPlan(plan: Plan, workspace: Workspace): ShownPlan {
   return {
     title: shown('title', plan.lines.map(titleText).join(planWords.andAlso)),
     facts: showPlanFacts('facts', plan, workspace),
-    trainingOnly: shown('trainingOnly', pageWords.trainingOnly),
-    defers: shown('defers', pageWords.defers),
+    trainingOnly: shown('trainingOnly', safetyWords.trainingOnly),
+    defers: shown('defers', safetyWords.defers),
     lines: plan.lines.map((_, i) => showLine(`lines[${i}]`, plan, i, workspace)),
     shopping: showShopping('shopping', plan, workspace),
     costs: showCosts('costs', plan, workspace),

@@ -3,7 +3,6 @@ import type { Plan, PlannedSchedule } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
 import { counted, fill } from './fill.ts';
 import { dayLists } from './show-days.ts';
-import { lineName } from './names.ts';
 import { noScheduleText } from './show-no-schedule.ts';
 import { showStrip } from './show-strip.ts';
 import { type Shown, type ShownSchedule, shown } from './shown.ts';
@@ -20,7 +19,7 @@ export function showSchedule(key: string, plan: Plan, workspace: Workspace): Sho
     none: shown(`${key}.none`, ''),
     says: shown(`${key}.says`, saysText(schedule, workspace)),
     buildTime: shown(`${key}.buildTime`, showMinutes(schedule.buildTime)),
-    ready: schedule.lines.map((_, i) => shown(`${key}.ready[${i}]`, readyText(plan, schedule, i, clock))),
+    ready: schedule.lines.map((line, i) => shown(`${key}.ready[${i}]`, readyText(line, clock))),
     bound: shown(`${key}.bound`, boundText(schedule)),
     days: dayLists(`${key}.days`, plan.lines, schedule, clock),
     strip: showStrip(`${key}.strip`, plan.lines, schedule, clock, workspace),
@@ -51,17 +50,15 @@ function saysText({ clock, jobs }: PlannedSchedule, { program }: Workspace): str
     : fill(planWords.schedule.referenceWeek, { builders });
 }
 
-function readyText({ lines }: Plan, schedule: PlannedSchedule, index: number, clock: Clock): string {
-  const { ready, useBy } = schedule.lines[index]!;
+function readyText({ ready, useBy }: PlannedSchedule['lines'][number], clock: Clock): string {
   const time = showMoment(ready, clock);
-  const what =
-    useBy === undefined
-      ? fill(planWords.schedule.ready, { time })
-      : fill(planWords.schedule.readyUseBy, { time, until: showMoment(useBy, clock) });
-  return lines.length === 1
-    ? what
-    : fill(planWords.schedule.ofGuide, { guide: lineName(lines[index]!), what });
+  return useBy === undefined || (clock.kind === 'reference-week' && useBy - ready > farOff)
+    ? fill(planWords.schedule.ready, { time })
+    : fill(planWords.schedule.readyUseBy, { time, until: showMoment(useBy, clock) });
 }
+
+/** Beyond four weeks a day of the reference week says nothing: how long a model keeps says more. */
+const farOff = 28 * 1440;
 
 function boundText({ optimal, makespan, lowerBound }: PlannedSchedule): string {
   const gap = makespan - lowerBound;

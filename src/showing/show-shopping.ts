@@ -4,7 +4,7 @@ import type { Plan, Purchase } from '../core/plan/result.ts';
 import { type Measure, compare } from '../core/quantity/quantity.ts';
 import { planWords } from '../words/plan.ts';
 import { roundedDown, roundedUp, showAsWritten, showExactly, showSize } from './amounts.ts';
-import { fill, listed } from './fill.ts';
+import { capital, fill, listed } from './fill.ts';
 import { showMoney, showSum } from './money.ts';
 import { materialName, supplierName } from './names.ts';
 import { showCount } from './numbers.ts';
@@ -27,7 +27,7 @@ export function showShopping(key: string, plan: Plan, workspace: Workspace): Sho
 function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Workspace): ShownPurchase {
   const { material, fromStock } = purchase;
   const amount = (of: Measure): string =>
-    showExactly(roundedUp(of, finestReading(material, of.unit, plan, workspace)));
+    showExactly(roundedUp(of, readingOfUses(material, of.unit, plan, workspace)));
   const packs = packsOf(purchase, workspace);
   return {
     material,
@@ -38,7 +38,7 @@ function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Wo
       fromStock.value.n === 0n ? '' : fill(planWords.shopping.fromStock, { amount: amount(fromStock) }),
     ),
     packs: shown(`${key}.packs`, packsText(purchase, packs, workspace)),
-    supplier: shown(`${key}.supplier`, suppliersText(packs, workspace)),
+    supplier: shown(`${key}.supplier`, capital(suppliersText(packs, workspace))),
     cost: shown(`${key}.cost`, costText(purchase, workspace)),
     left: shown(
       `${key}.left`,
@@ -66,7 +66,9 @@ function packsText(purchase: Purchase, packs: readonly BoughtPack[], { materials
 
 function packText({ pack: { holds }, count }: BoughtPack): string {
   const facts = { count: showCount(count), holds: eachText(holds), inPack: showCount(holds.count) };
-  return fill(holds.count === 1 ? planWords.shopping.packs : planWords.shopping.packsOfSheets, facts);
+  const { shopping } = planWords;
+  if (holds.count > 1) return fill(shopping.packsOfMany, facts);
+  return fill('sides' in holds.each ? shopping.packsOfSize : shopping.packs, facts);
 }
 
 function eachText({ each }: Holding): string {
@@ -77,11 +79,7 @@ function suppliersText(packs: readonly BoughtPack[], { program }: Workspace): st
   const names = packs.map(({ pack }) =>
     pack.from === undefined ? undefined : supplierName(pack.from, program),
   );
-  return listed(
-    [...new Set(names.filter((name) => name !== undefined))],
-    planWords.listComma,
-    planWords.listAnd,
-  );
+  return listed([...new Set(names.filter((name) => name !== undefined))]);
 }
 
 function costText({ cost, material }: Purchase, { program, materials }: Workspace): string {
@@ -89,18 +87,21 @@ function costText({ cost, material }: Purchase, { program, materials }: Workspac
   return cost ? showMoney(cost, program, 'up') : planWords.shopping.noPrice;
 }
 
-/** The finest reading of a material over all lines that use it. */
-function finestReading(
+/**
+ * The coarsest of what the uses of a material are measured with: 180 mL by a syringe and 14.6 L by a jug are bought by
+ * the jug.
+ */
+function readingOfUses(
   material: string,
   unit: string,
   plan: Plan,
-  workspace: Workspace,
+  { tools }: Workspace,
 ): Measure | undefined {
   const readings = plan.lines.flatMap((line) => {
     const uses = line.steps.flatMap(({ takes }) => takes.filter((take) => take.material === material));
     return uses
-      .map(({ use }) => readingOf(line, use, unit, workspace.tools))
+      .map(({ use }) => readingOf(line, use, unit, tools))
       .filter((reading) => reading !== undefined);
   });
-  return readings.reduce<Measure | undefined>((a, b) => (a && compare(a, b) <= 0 ? a : b), undefined);
+  return readings.reduce<Measure | undefined>((a, b) => (a && compare(a, b) >= 0 ? a : b), undefined);
 }

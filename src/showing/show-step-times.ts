@@ -68,6 +68,8 @@ function handsOnNote({ people }: StepAt, { runs }: StepNeed): string {
   const { steps } = planWords;
   if (people === 0) return steps.machine;
   const texts = { models: counted(runs[0]?.length ?? 0, 'model'), people: counted(people, 'person') };
-  if (runs.length === 1) return people === 1 ? steps.handsOnAlone : fill(steps.handsOnPeople, texts);
-  return people === 1 ? fill(steps.handsOnRun, texts) : fill(steps.handsOnRunPeople, texts);
+  const alone = people === 1;
+  if (runs.length === 1) return alone ? steps.handsOnAlone : fill(steps.handsOnPeople, texts);
+  if (runs[0]!.length === 1) return alone ? steps.handsOnEach : fill(steps.handsOnEachPeople, texts);
+  return fill(alone ? steps.handsOnRun : steps.handsOnRunPeople, texts);
 }

@@ -56,6 +56,7 @@ function runsText({ runs }: StepNeed): string {
   const sizes = runs.map((models) => models.length);
   const most = Math.max(...sizes);
   if (runs.length === 1) return '';
+  if (most === 1) return fill(planWords.steps.eachModel, { count: showCount(runs.length) });
   const sentence = sizes.every((size) => size === most) ? planWords.steps.oneOf : planWords.steps.upTo;
   return fill(sentence, { runs: counted(runs.length, 'run'), models: counted(most, 'model') });
 }

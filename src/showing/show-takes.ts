@@ -6,7 +6,7 @@ import { amountParts, showExactly, showSize } from './amounts.ts';
 import { counted, fill, inWords } from './fill.ts';
 import { useName } from './names.ts';
 import { showCount } from './numbers.ts';
-import { roundedFor, sharesOf } from './shares.ts';
+import { roundedFor, sharesOf, takenOf } from './shares.ts';
 import { type ShownTake, shown } from './shown.ts';
 
 /** The tray at the head of a step: what one full run of it takes, and what all its runs take together. */
@@ -40,8 +40,9 @@ interface Texts {
 /** A material of one run is rounded up by itself, but is never shown as more than all runs take. */
 function amountOf(take: StepTake, step: StepNeed, line: PlannedLine, workspace: Workspace): Texts {
   const total = sharesOf(line, take.use, workspace.tools).get(step.step)!;
+  const exactRun = takenOf(line, step, take).run;
   const run =
-    step.runs.length === 1 ? total : least(roundedFor(line, take.use, take.run, workspace.tools), total);
+    step.runs.length === 1 ? total : least(roundedFor(line, take.use, exactRun, workspace.tools), total);
   const { number, unit } = amountParts(run);
   const all = showExactly(total);
   return { use: take.use, amount: number, unit, total: all, notes: allNote(all, step) };

@@ -1,14 +1,14 @@
 import { Bug, type Diagnostic } from '../core/diagnostic.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
-import { inCurrency, readMoney } from '../core/money/money.ts';
+import { inCurrency } from '../core/money/money.ts';
 import { type Exact, exact, one } from '../core/quantity/exact.ts';
-import { type Measure, compare, times } from '../core/quantity/quantity.ts';
+import { type Measure, compare, convert, quantity, sameDimension, times } from '../core/quantity/quantity.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 import { planWarnings } from '../words/diagnostics/plan.ts';
 import { planWords } from '../words/plan.ts';
-import { showExactly, usualReading } from './amounts.ts';
-import { properly } from './author-text.ts';
+import { showAsWritten, showExactly, usualReading } from './amounts.ts';
+import { asSentence } from './author-text.ts';
 import { fill, inWords, listed } from './fill.ts';
 import { showMoney } from './money.ts';
 import { withThousands } from './numbers.ts';
@@ -65,20 +65,20 @@ function joined(alike: readonly Diagnostic[], fact: string): Diagnostic {
   const names = [...new Set(alike.map(({ facts }) => facts[fact]!))].map((name) =>
     fact === 'station' ? inWords(name) : name,
   );
-  return { ...alike[0]!, facts: { [fact]: listed(names, planWords.listComma, planWords.listAnd) } };
+  return { ...alike[0]!, facts: { [fact]: listed(names) } };
 }
 
 function warningText({ code, variant, facts }: Diagnostic, { program }: Workspace): string {
   const words = planWarnings[`${code}.${variant}`] ?? planWarnings[code];
   if (!words) throw new Bug('a warning of the plan has no words', { code });
   const texts = Object.entries(facts).map(([name, fact]) => [name, factText(fact, program)]);
-  return properly(fill<string>(words.says, Object.fromEntries(texts) as Record<string, string>));
+  return asSentence(fill<string>(words.says, Object.fromEntries(texts) as Record<string, string>));
 }
 
 /** Sums of money and whole numbers of a fact, as they are printed everywhere else. */
 function factText(fact: string, program: Workspace['program']): string {
-  const money = readMoney(fact);
-  const sum = money.ok ? inCurrency(money.value, program) : undefined;
+  const [, amount, currency] = /^(\d+(?:\.\d+|\/\d+)?) ([A-Z]{3})$/.exec(fact) ?? [];
+  const sum = amount && currency ? inCurrency({ amount, currency }, program) : undefined;
   if (sum) return showMoney(sum, program, 'up');
   return /^\d+$/.test(fact) ? withThousands(fact) : fact;
 }
@@ -87,8 +87,10 @@ function factText(fact: string, program: Workspace['program']): string {
 function coarseReadings(line: PlannedLine, workspace: Workspace): readonly string[] {
   const smallest = new Map<string, StepTake>();
   for (const take of line.steps.flatMap((step) => measuredTakes(step, line))) {
-    const known = smallest.get(take.use);
-    if (!known || compare(take.run, known.run) < 0) smallest.set(take.use, take);
+    const name = useName(line.at, take.use, workspace);
+    const known = smallest.get(name);
+    if (!known || !sameDimension(take.run.unit, known.run.unit)) smallest.set(name, take);
+    else if (compare(take.run, known.run) < 0) smallest.set(name, take);
   }
   return [...smallest.values()].flatMap((take) => coarseReading(take, line, workspace));
 }
@@ -113,9 +115,14 @@ function coarseReading({ use, run }: StepTake, line: PlannedLine, workspace: Wor
       amount: showExactly(roundedFor(line, use, run, workspace.tools)),
       material: useName(line.at, use, workspace),
       reading: showExactly(reading),
-      finer: showExactly({ value: handyBelow(finest.value), unit: finest.unit }),
+      finer: finerText(finest, reading.unit),
     }),
   ];
+}
+
+/** In the unit of the reading that is too coarse, so that the two compare at a glance. */
+function finerText(finest: Measure, unit: string): string {
+  return showAsWritten(quantity({ value: handyBelow(convert(finest, unit).value), unit }));
 }
 
 /** A reading may be this share of an amount at most: 2 %. Common practice, no source. */

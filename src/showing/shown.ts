@@ -185,6 +185,9 @@ export interface ShownSchedule {
       readonly from: Shown;
       readonly to: Shown;
       readonly who: Shown;
+      /** Index of the line, and its name where the plan is of several (else empty). */
+      readonly line: number;
+      readonly of: Shown;
       readonly what: Shown;
       readonly then: Shown;
     }[];

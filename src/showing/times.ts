@@ -51,9 +51,16 @@ export function showDuration(duration: Duration): string {
 
 /** How long something keeps: as a duration, or "6 months". */
 export function showKeeping(keeping: Keeping): string {
-  if (!('months' in keeping)) return showDuration(keeping);
+  if ('workingDays' in keeping) return showDuration(keeping);
+  if ('seconds' in keeping) return inDays(exact(keeping.seconds)) ?? showDuration(keeping);
   const months = exact(keeping.months);
   return months.equals(1) ? counted(1, 'month') : `${showRatio(months)}${noBreak}months`;
+}
+
+/** "5 days", of a time that is so many whole days. */
+function inDays(seconds: Exact): string | undefined {
+  const days = seconds.div(60 * minutesADay);
+  return days.d === 1n && days.n > 0n ? counted(Number(days.n), 'day') : undefined;
 }
 
 /** Those units that are not zero, large to small; "0 min" where all are. */

@@ -32,7 +32,10 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish'
     ],
     examples: [
       ['benchwright check', 'the workspace of the current folder'],
-      ['benchwright check content/quillmoor --today 2026-11-25', 'as of that day: prices and reviews grow old'],
+      [
+        'benchwright check content/quillmoor --today 2026-11-25',
+        'as of that day: prices and reviews grow old',
+      ],
       ['benchwright check --format json', 'for another program'],
     ],
   },
@@ -81,8 +84,16 @@ export interface OptionWords {
 }
 
 export const optionWords = {
-  batch: { takes: 'N', does: 'good models of each guide that says no number itself', wants: 'a whole number from 1 to 10,000' },
-  builders: { takes: 'N', does: 'people who build; else as many as the program has', wants: 'a whole number from 1 to 100' },
+  batch: {
+    takes: 'N',
+    does: 'good models of each guide that says no number itself',
+    wants: 'a whole number from 1 to 10,000',
+  },
+  builders: {
+    takes: 'N',
+    does: 'people who build; else as many as the program has',
+    wants: 'a whole number from 1 to 100',
+  },
   edition: { takes: 'NAME', does: 'trainees or staff alone; else both', wants: 'trainees or staff' },
   format: { takes: 'NAME', does: 'text, or json for other programs', wants: 'text or json' },
   help: { does: 'what the command can do' },
@@ -93,8 +104,16 @@ export const optionWords = {
     does: 'orders go out then, and work begins then with what is at hand; by the clock of the program',
     wants: 'a day or a time, such as 2026-11-30 or 2026-11-30T09:00',
   },
-  stock: { takes: 'FILE', does: 'what is at hand: a list of material: amount, in YAML or JSON', wants: 'a file' },
-  today: { takes: 'DATE', does: 'count that day as today, where a day matters', wants: 'a day, such as 2026-11-25' },
+  stock: {
+    takes: 'FILE',
+    does: 'what is at hand: a list of material: amount, in YAML or JSON',
+    wants: 'a file',
+  },
+  today: {
+    takes: 'DATE',
+    does: 'count that day as today, where a day matters',
+    wants: 'a day, such as 2026-11-25',
+  },
   trace: { does: 'of a fault of Benchwright itself, also where in the program it happened' },
   version: { does: 'which version this is' },
   workspace: { takes: 'DIR', does: 'the workspace, where WORKSPACE is not named', wants: 'a folder' },
@@ -139,8 +158,8 @@ export const callWords = {
 /** What came of a call. */
 export const outcomeWords = {
   fine: '{guides}, {materials} and {tools}: everything is there and adds up.',
-  found: '{errors} and {warnings}.',
-  refused: 'Not planned: {guides} has errors.',
+  found: '{findings}.',
+  refused: '{guides} cannot be planned before the errors are mended.',
   notPublished: 'Nothing was written: the workspace has errors.',
   published: '{edition}: {files} in {folder}',
   reading: 'Reading …',
@@ -169,6 +188,7 @@ export const diskWords: Readonly<Record<string, string>> = {
 export const counts = {
   error: { one: '1 error', many: '{n} errors' },
   warning: { one: '1 warning', many: '{n} warnings' },
+  note: { one: '1 note', many: '{n} notes' },
   guide: { one: '1 guide', many: '{n} guides' },
   material: { one: '1 material', many: '{n} materials' },
   tool: { one: '1 tool', many: '{n} tools' },

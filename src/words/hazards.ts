@@ -55,16 +55,16 @@ export const hazardStatements: Readonly<Record<string, string>> = {
   H413: 'May cause long lasting harmful effects to aquatic life',
 };
 
-/** Dangers that GHS has no code for, in our own words. No source: common practice. */
+/** Dangers that GHS has no code for, in our own words, as they stand after a product’s name. Common practice, no source. */
 export const otherDangerWords: Readonly<Record<string, string>> = {
-  'animal-tissue': 'Animal tissue: carries germs, and some people may not wish to handle it',
-  blade: 'Sharp blade: cuts',
-  dust: 'Fine dust: irritates eyes and airways',
-  electrosurgery: 'Electrosurgery: burns, sparks and smoke',
-  'food-allergen': 'Food allergen: tell everybody who touches or breathes it',
-  'hot-liquid': 'Hot liquid: scalds',
-  'hot-surface': 'Hot surface: burns',
-  latex: 'Natural rubber latex: may cause an allergic reaction',
-  mould: 'Grows mould: throw it away at the first sign',
-  needle: 'Needle: pricks',
+  'animal-tissue': 'animal tissue, carries germs; not everybody wishes to handle it',
+  blade: 'a sharp blade, cuts',
+  dust: 'fine dust, irritates eyes and airways',
+  electrosurgery: 'electrosurgery, burns and makes sparks and smoke',
+  'food-allergen': 'food allergen; tell everybody who touches it or breathes it in',
+  'hot-liquid': 'hot liquid, scalds',
+  'hot-surface': 'hot surface, burns',
+  latex: 'natural rubber latex, may cause an allergic reaction',
+  mould: 'grows mould; throw it away at the first sign',
+  needle: 'a needle, pricks',
 };

@@ -4,4 +4,5 @@ export { aboutHazards, hazardStatements, otherDangerWords } from './hazards.ts';
 export { pageWords } from './pages.ts';
 export { planTextWords } from './plan-text.ts';
 export { planWords } from './plan.ts';
+export { safetyWords } from './safety.ts';
 export { nouns, numberMarks, timeUnits } from './units.ts';

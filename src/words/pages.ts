@@ -1,13 +1,8 @@
+import { safetyWords } from './safety.ts';
+
 /** What every page, sheet and plan says, and the labels of the site. */
 export const pageWords = {
-  trainingOnly: 'For training only, never for patient care.',
-  defers:
-    'Local policy first, then the supplier’s data sheet, then this guide; it does not replace licensed practice.',
-  electrosurgery: {
-    no: 'No electrosurgery on this model.',
-    unsaid: 'No electrosurgery on this model: its guide does not say that it is safe.',
-    yes: 'Electrosurgery may be used on this model.',
-  },
+  ...safetyWords,
 
   skip: 'Skip to the content',
   mainNav: 'Site',
@@ -73,6 +68,7 @@ export const pageWords = {
     about: 'About this model',
     materials: 'Materials',
     item: 'Item',
+    must: 'Must be',
     one: 'One model',
     all: 'All',
     buy: 'To buy',

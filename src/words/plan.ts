@@ -5,17 +5,18 @@
 export const planWords = {
   title: '{line}: {models}',
   withLevel: '{guide}, {level}',
+  withPart: '{model}: {part} alone',
   /** Between the lines of a demand for several models. */
   andAlso: '; ',
   listComma: ', ',
-  listAnd: ' and ',
   none: '–',
 
   /** Under a title: what is wanted and why more is made. */
   counts: {
-    plain: '{made} to make',
-    withSpares: '{wanted} wanted and {spares}: {made} to make',
-    more: '{wanted} wanted: {made} to make',
+    plain: '{made} to make, no spares',
+    withSpares: '{made} to make, {wanted} wanted and {spares}',
+    more: '{made} to make, {wanted} wanted',
+    forOthers: '{count}, {others} of them for other models of this plan',
     someFail: '{count}, since not every one turns out well',
   },
 
@@ -54,11 +55,14 @@ export const planWords = {
   /** What stands beside a step. */
   steps: {
     number: '{n}',
+    eachModel: 'once for each model, {count} times',
     oneOf: 'in {runs} of {models}',
     upTo: 'in {runs} of up to {models}',
     inAll: '{amount} in all',
     handsOnAlone: 'hands-on',
     handsOnPeople: 'hands-on, {people} together',
+    handsOnEach: 'hands-on for each model',
+    handsOnEachPeople: 'hands-on for each model, {people} together',
     handsOnRun: 'hands-on for a run of {models}',
     handsOnRunPeople: 'hands-on for a run of {models}, {people} together',
     machine: 'a machine works, nobody needed',
@@ -88,7 +92,8 @@ export const planWords = {
 
   shopping: {
     packs: '{count} × {holds}',
-    packsOfSheets: '{count} × {inPack} of {holds}',
+    packsOfSize: '{count} of {holds}',
+    packsOfMany: '{count} × {inPack} of {holds}',
     packsAnd: ' + ',
     free: 'free',
     noPack: 'no pack known',
@@ -105,7 +110,7 @@ export const planWords = {
     outlay: { name: 'Outlay', means: 'whole packs to buy, for each good model' },
     'with-tools': { name: 'With tools', means: 'used, and its share of the tools’ price' },
     'with-labour': { name: 'With labour', means: 'with tools, and hands-on hours at your wage' },
-    'per-use': { name: 'Per use', means: 'used, by how often a model can be used' },
+    'per-use': { name: 'Per use', means: 'what one use takes of a model, and of what is renewed for it' },
     'cash-to-start': { name: 'Cash to start', means: 'outlay for all, and the tools you do not own' },
   },
 
@@ -123,6 +128,7 @@ export const planWords = {
     what: '{step}',
     whatModels: '{step}, {models}',
     whatAll: '{step}, all {models}',
+    whatMany: '{step}, {models} of {made}',
     ofGuide: '{guide}: {what}',
     range: '{from}–{to}',
     then: 'then waits {time}, until {until}',
@@ -165,10 +171,10 @@ export const planWords = {
   },
 
   readings: {
-    mass: 'A finer scale is needed for {amount} of {material}: one that reads {finer}, where {reading} is what the plan reckons with.',
+    mass: '{material}: weigh {amount} on a finer scale, one that reads {finer}; the plan reckons with {reading}.',
     volume:
-      'A finer measure is needed for {amount} of {material}: one that reads {finer}, where {reading} is what the plan reckons with.',
+      '{material}: measure {amount} more finely, with what reads {finer}; the plan reckons with {reading}.',
     length:
-      'A finer ruler is needed for {amount} of {material}: one that reads {finer}, where {reading} is what the plan reckons with.',
+      '{material}: measure {amount} more finely, with what reads {finer}; the plan reckons with {reading}.',
   },
 } as const;

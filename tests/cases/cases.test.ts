@@ -17,6 +17,10 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { showDiagnostic } from '../../src/showing/diagnostic.ts';
+import type { Diagnostic } from '../../src/core/diagnostic.ts';
+import { fileProblems } from '../../src/words/diagnostics/files.ts';
+import { planRefusals, planWarnings } from '../../src/words/diagnostics/plan.ts';
+import { stockProblems } from '../../src/words/diagnostics/stock.ts';
 import { problemWords } from '../../src/words/diagnostics/index.ts';
 import { allCases, casesFolder, filesOf, findingsOf, type Case } from './workspace-of-case.ts';
 
@@ -40,38 +44,52 @@ describe.each(cases.map((one) => [`${one.code}/${one.name}`, one] as const))('%s
 
   it('is told under its own code, once', () => {
     expect(told.get(one)!.map(({ code }) => code)).toContain(one.code);
-    const seen = told.get(one)!.map(({ code, places: [first] }) => `${code} ${first?.file}:${first?.line}:${first?.column}`);
+    const seen = told.get(one)!.map(showDiagnostic);
     expect(new Set(seen).size).toBe(seen.length);
   });
 
   it('keeps to 80 columns, but for text to paste', () => {
-    const long = shown().split('\n').filter((line) => [...line].length > 80 && !/^(Write| {7}\S)/.test(line));
+    const long = shown()
+      .split('\n')
+      .filter((line) => [...line].length > 80 && !/^(Write| {7}\S)/.test(line));
     expect(long).toEqual([]);
   });
 
   it.runIf(one.remedy)('is gone once the text under Write is pasted', () => {
     const pastes = pastesIn(shown());
-    const pasted = one.remedy!.map(({ put }) => put.trim());
-    expect(pasted.filter((put) => !pastes.some((paste) => paste.test(put)))).toEqual([]);
+    const isPasted = (put: string): boolean =>
+      [put, ...put.split('\n')].some((text) => pastes.some((paste) => paste.test(text.trim())));
+    expect(one.remedy!.filter(({ put }) => !isPasted(put))).toEqual([]);
     expect(findingsOf(filesOf(one, true), one.today).map(showDiagnostic)).toEqual([]);
   });
 });
 
 /** Each line under Write as a pattern, without its remark. */
 function pastesIn(text: string): readonly RegExp[] {
-  const blocks = [...text.matchAll(/^Write {2}(.*(?:\n {7}.*)*)/gm)].map((match) => match[1]!.replaceAll('\n       ', '\n'));
-  const lines = blocks.flatMap((block) => [...block.split('\n').map((line) => line.split(/ {3,}/)[0]!), block]);
+  const blocks = [...text.matchAll(/^Write {2}(.*(?:\n {7}.*)*)/gm)].map((match) =>
+    match[1]!.replaceAll('\n       ', '\n'),
+  );
+  const lines = blocks.flatMap((block) => [
+    ...block.split('\n').map((line) => line.split(/ {3,}/)[0]!),
+    block,
+  ]);
   return lines.map((line) => new RegExp(`^${line.trim().split('…').map(escaped).join('[^]+')}$`));
 }
 const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-/** What a workspace held in memory cannot show: the disk's own refusals (tests/reading/from-disk.test.ts). */
-const shownElsewhere = /^(file-refused|no-program\.no-folder|too-many-files|too-many-guides)/;
+/** What a workspace held in memory cannot show: the disk's own refusals, plans, stock files. */
+const shownElsewhere = new Set([
+  ...Object.keys({ ...planRefusals, ...planWarnings, ...stockProblems }),
+  ...Object.keys(fileProblems).filter((key) => /^(file-refused|no-program\.no-folder|too-many-)/.test(key)),
+]);
 
 it('every sentence of the catalogue has a case', () => {
-  const seen = new Set([...told.values()].flat().flatMap(({ code, variant }) => [`${code}.${variant}`, ...(wordsOfCode(code, variant) ? [] : [code])]));
-  const unseen = Object.keys(problemWords).filter((key) => !seen.has(key) && !shownElsewhere.test(key));
-  expect(unseen).toEqual([]);
+  const seen = new Set([...told.values()].flat().map(keyOf));
+  const unseen = Object.keys(problemWords).filter((key) => !seen.has(key) && !shownElsewhere.has(key));
+  expect(unseen.join(' ')).toBe('');
 });
 
-const wordsOfCode = (code: string, variant?: string): boolean => variant !== undefined && `${code}.${variant}` in problemWords;
+/** The key of the sentence that says a problem. */
+function keyOf({ code, variant }: Diagnostic): string {
+  return variant !== undefined && `${code}.${variant}` in problemWords ? `${code}.${variant}` : code;
+}

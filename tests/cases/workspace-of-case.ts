@@ -1,8 +1,9 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { runChecks } from '../../src/checks/checks.ts';
 import type { Diagnostic } from '../../src/core/diagnostic.ts';
 import type { IsoDate } from '../../src/core/model/values.ts';
-import { read, type ReadWorkspace } from '../../src/reading/read.ts';
+import { read } from '../../src/reading/read.ts';
 import { inReadingOrder } from '../../src/reading/report.ts';
 
 export const casesFolder = new URL('.', import.meta.url).pathname;
@@ -39,7 +40,12 @@ export function allCases(): readonly Case[] {
   return codes.flatMap((code) =>
     foldersIn(join(casesFolder, code)).map((name) => {
       const folder = join(casesFolder, code, name);
-      return { ...(JSON.parse(readFileSync(join(folder, 'case.json'), 'utf8')) as CaseText), code, name, folder };
+      return {
+        ...(JSON.parse(readFileSync(join(folder, 'case.json'), 'utf8')) as CaseText),
+        code,
+        name,
+        folder,
+      };
     }),
   );
 }
@@ -57,13 +63,16 @@ export function filesOf(one: Case, mended = false): Files {
 function make({ file, find, put }: Change, files: Map<string, Uint8Array>): void {
   const text = new TextDecoder().decode(files.get(file) ?? new Uint8Array());
   const pieces = text.split(find);
-  if (pieces.length !== 2) throw new Error(`“${find}” stands ${pieces.length - 1} times in ${file}, not once`);
+  if (pieces.length !== 2)
+    throw new Error(`“${find}” stands ${pieces.length - 1} times in ${file}, not once`);
   files.set(file, new TextEncoder().encode(pieces.join(put)));
 }
 
 function filesBelow(folder: string): Map<string, Uint8Array> {
   if (!existsSync(folder)) return new Map();
-  const found = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  const found = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
+    entry.isFile(),
+  );
   return new Map(
     found.map((entry) => {
       const path = join(entry.parentPath, entry.name);
@@ -77,13 +86,9 @@ function foldersIn(folder: string): readonly string[] {
   return entries.flatMap((entry) => (entry.isDirectory() ? [entry.name] : [])).sort();
 }
 
-type RunChecks = (of: Required<Pick<ReadWorkspace, 'workspace' | 'origins' | 'unread'>> & { today: IsoDate }) => readonly Diagnostic[];
-const checks = import.meta.glob<{ runChecks: RunChecks }>('../../src/checks/checks.ts', { eager: true });
-const runChecks = Object.values(checks)[0]?.runChecks;
-
 /** What reading and checks say of some files, by file and line. */
 export function findingsOf(files: Files, today: IsoDate = '2026-11-25'): readonly Diagnostic[] {
   const { workspace, origins, unread, diagnostics } = read(files);
-  const checked = workspace && runChecks ? runChecks({ workspace, origins, unread, today }) : [];
+  const checked = workspace ? runChecks({ workspace, origins, unread, today }) : [];
   return inReadingOrder([...diagnostics, ...checked]);
 }

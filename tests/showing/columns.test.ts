@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inColumns, wrapped } from '../../src/showing/columns.ts';
+import { inColumns } from '../../src/showing/columns.ts';
+import { wrapped } from '../../src/showing/wrapped.ts';
 
 describe('text in columns', () => {
   const left = { align: 'left' } as const;

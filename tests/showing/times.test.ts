@@ -45,7 +45,7 @@ describe('lengths of time', () => {
     expect(showDuration({ workingDays: 3 })).toBe(`3${nbsp}working days`);
     expect(showKeeping({ months: '24' })).toBe(`24${nbsp}months`);
     expect(showKeeping({ months: '1' })).toBe(`1${nbsp}month`);
-    expect(showKeeping({ seconds: '432000' })).toBe(`5${nbsp}d`);
+    expect(showKeeping({ seconds: '432000' })).toBe(`5${nbsp}days`);
   });
 });
 

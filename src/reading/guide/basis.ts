@@ -10,7 +10,11 @@ import type { GuideNames } from './names.ts';
  */
 export function basisReader(names: GuideNames): TextReader<Basis> {
   return (text) => {
-    const words = text.trim().toLowerCase().replaceAll(/\s+/g, ' ').replace(/^(each|every|per|the|a|an|all|for)\b ?/, '');
+    const words = text
+      .trim()
+      .toLowerCase()
+      .replaceAll(/\s+/g, ' ')
+      .replace(/^(each|every|per|the|a|an|all|for)\b ?/, '');
     const many = /^(\d+)( models?)?$/.exec(words);
     if (many) return readEvery(text, Number(many[1]));
     if (words === '' || words === 'model' || words === 'one') return means({ per: 'model' });
@@ -20,7 +24,9 @@ export function basisReader(names: GuideNames): TextReader<Basis> {
 }
 
 function readEvery(text: string, models: number) {
-  return models >= 1 && models <= 10_000 ? means<Basis>({ per: 'every', models }) : wrong('basis-unknown', { text }, 'every');
+  return models >= 1 && models <= 10_000
+    ? means<Basis>({ per: 'every', models })
+    : wrong('basis-unknown', { text }, 'every');
 }
 
 function readNamedBasis(words: string, { parts, tools }: GuideNames) {

@@ -1,15 +1,14 @@
 import type { Guide, KeepsAt, Level, Part, StatedFigures } from '../../core/model/guide.ts';
 import type { Prose, Section } from '../../core/model/prose.ts';
-import { readMoneyRange } from '../../core/money/money.ts';
 import { readCount, readModels, readUses, readYield } from '../../core/quantity/read.ts';
 import { readKeeping } from '../../core/time/duration.ts';
-import { readClockTime } from '../core-readers.ts';
-import { oneOfThese, readDay, readId, readLicence, readWords, readYesNo } from '../plain-readers.ts';
+import { readClockTime, readPriceRange } from '../core-readers.ts';
+import { idBut, oneOfThese, readDay, readLicence, readWords, readYesNo } from '../plain-readers.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { guideShape, type GuideShape, type RowShape } from '../shape/guide-shape.ts';
 import { field, given, items, read, readEach, refuseKey, type OpenFile, type Written } from '../written.ts';
 import { readInUse } from './in-use.ts';
-import { namesOf } from './names.ts';
+import { isReservedForBases, isReservedForTimes, namesOf } from './names.ts';
 import { readCaution, readQualityCheck } from './quality.ts';
 import { readMaterialRow, readMix, readPattern, readToolRow } from './rows.ts';
 import { readSteps } from './steps.ts';
@@ -72,17 +71,26 @@ function readApproved(from: Written<GuideShape>): Guide['approved'] {
 
 function refuseZones(from: Written<GuideShape>): void {
   const zones = field(from, 'zones');
-  if (zones && items(zones).length > 0) refuseKey(zones, { code: 'not-built-yet', variant: 'zones', facts: {} });
+  if (zones && items(zones).length > 0)
+    refuseKey(zones, { code: 'not-built-yet', variant: 'zones', facts: {} });
 }
 
 function readLevel(from: Written<RowShape<'levels'>>): Level {
-  const id = read(from, 'id', readId) ?? '';
-  return { id, name: read(from, 'name', readWords) ?? inWords(id), usual: read(from, 'usual', readYesNo) ?? false };
+  const id = read(from, 'id', idBut(isReservedForTimes, 'level')) ?? '';
+  return {
+    id,
+    name: read(from, 'name', readWords) ?? inWords(id),
+    usual: read(from, 'usual', readYesNo) ?? false,
+  };
 }
 
 function readPart(from: Written<RowShape<'parts'>>): Part {
-  const id = read(from, 'id', readId) ?? '';
-  return given<Part>({ id, name: read(from, 'name', readWords) ?? inWords(id), lasts: read(from, 'lasts', readUses) });
+  const id = read(from, 'id', idBut(isReservedForBases, 'part')) ?? '';
+  return given<Part>({
+    id,
+    name: read(from, 'name', readWords) ?? inWords(id),
+    lasts: read(from, 'lasts', readUses),
+  });
 }
 
 /** `deep-vessel` -> "Deep vessel". */
@@ -110,7 +118,7 @@ function readStates(from: Written<GuideShape>): StatedFigures | undefined {
   return given<StatedFigures>({
     for: read(states, 'for', readModels) ?? 1,
     builders: read(states, 'builders', readCount) ?? 1,
-    usedEach: read(states, 'used-each', readMoneyRange),
+    usedEach: read(states, 'used-each', readPriceRange),
     handsOn: read(states, 'hands-on', readClockTime),
     readyIn: read(states, 'ready-in', readClockTime),
   });
@@ -125,7 +133,9 @@ function readHistory(from: Written<RowShape<'history'>>): Guide['history'][numbe
 }
 
 function withStep(section: Section, steps: Guide['steps']): Section {
-  const step = steps.find(({ id, heading }) => (heading === undefined ? id === section.slug : isSame(heading, section.heading)));
+  const step = steps.find(({ id, heading }) =>
+    heading === undefined ? id === section.slug : isSame(heading, section.heading),
+  );
   return step && section.heading !== '' ? { ...section, step: step.id } : section;
 }
 

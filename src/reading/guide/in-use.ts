@@ -35,7 +35,12 @@ function readPart(from: From, key: 'set-up' | 'between' | 'after'): InUsePart | 
 function readUsed(from: Written<{ readonly material: string; readonly amount: string }>): UsedInUse {
   return {
     material: read(from, 'material', readId) ?? '',
-    amount: read(from, 'amount', (text) => readAmount(text)) ?? { least: '0', usual: '0', most: '0', unit: '' },
+    amount: read(from, 'amount', (text) => readAmount(text)) ?? {
+      least: '0',
+      usual: '0',
+      most: '0',
+      unit: '',
+    },
   };
 }
 
@@ -51,13 +56,19 @@ function readRenewal(from: Written<NonNullable<InUseShape['renew']>[number]>): R
 function readDispose(from: From): InUse['dispose'] {
   const dispose = field(from, 'dispose');
   if (!dispose) return undefined;
-  return given<NonNullable<InUse['dispose']>>({ to: read(dispose, 'to', readWords), not: read(dispose, 'not', readWords) });
+  return given<NonNullable<InUse['dispose']>>({
+    to: read(dispose, 'to', readWords),
+    not: read(dispose, 'not', readWords),
+  });
 }
 
 function readStore(from: From): InUse['store'] {
   const store = field(from, 'store');
   if (!store) return undefined;
-  return given<NonNullable<InUse['store']>>({ apart: read(store, 'apart', readYesNo), how: read(store, 'how', readWords) });
+  return given<NonNullable<InUse['store']>>({
+    apart: read(store, 'apart', readYesNo),
+    how: read(store, 'how', readWords),
+  });
 }
 
 function readCarry(from: From): InUse['carry'] {

@@ -24,11 +24,10 @@ export function readQualityCheck(from: Written<RowShape<'checks'>>, { levels }: 
   });
 }
 
-const readEachOf = oneOf<QualityCheck['each']>({ model: 'model', run: 'run', batch: 'batch', 'the batch': 'batch' }, [
-  'model',
-  'run',
-  'batch',
-]);
+const readEachOf = oneOf<QualityCheck['each']>(
+  { model: 'model', run: 'run', batch: 'batch', 'the batch': 'batch' },
+  ['model', 'run', 'batch'],
+);
 
 export function readCaution(from: Written<RowShape<'cautions'>>): Caution {
   return given<Caution>({

@@ -1,9 +1,10 @@
 import type { Ingredient, MaterialRow, Mix, Pattern, Piece, ToolRow } from '../../core/model/guide.ts';
-import type { Amount, Quantity, Size, Varied } from '../../core/model/values.ts';
+import type { Amount, Quantity, Rational, Size, Varied } from '../../core/model/values.ts';
+import { exact } from '../../core/quantity/exact.ts';
 import { readCount, readModels, readQuantity, readShare } from '../../core/quantity/read.ts';
-import { readId, readWords, readYesNo } from '../plain-readers.ts';
+import { readId, readWords, readYesNo, wrong } from '../plain-readers.ts';
 import type { RowShape } from '../shape/guide-shape.ts';
-import { field, given, items, read, readEach, refuse, type Written } from '../written.ts';
+import { field, given, items, read, readEach, refuse, type TextReader, type Written } from '../written.ts';
 import { basisReader } from './basis.ts';
 import type { GuideNames } from './names.ts';
 import { variedAmount, variedCount, variedSize, variedText } from './varied-amounts.ts';
@@ -18,11 +19,17 @@ export function readMix(from: Written<RowShape<'mixes'>>, names: GuideNames): Mi
     id: read(from, 'id', readId) ?? '',
     name: read(from, 'name', readWords),
     makes: variedText(field(from, 'makes'), names.levels, readQuantity) ?? noQuantity,
-    leftBehind: read(from, 'left-behind', readShare) ?? '0',
+    leftBehind: read(from, 'left-behind', readLeftBehind) ?? '0',
     of: items(field(from, 'of')).map((one) => readIngredient(one, names)),
     only: readOnly(from),
   });
 }
+
+/** What stays in the pot is less than all of it. */
+const readLeftBehind: TextReader<Rational> = (text) => {
+  const share = readShare(text);
+  return share.ok && exact(share.value).compare(1) >= 0 ? wrong('share-above-one', {}, 'left-behind') : share;
+};
 
 function readIngredient(from: Written<RowShape<'mixes'>['of'][number]>, names: GuideNames): Ingredient {
   return given<Ingredient>({
@@ -60,8 +67,13 @@ function readGuideUse(text: string) {
 /** A row says how much in one way: an amount, a count, a length, or pieces. */
 function readRowAmount(from: Written<RowShape<'materials'>>, names: GuideNames): Varied<Amount> | undefined {
   const ways = (['amount', 'count', 'length', 'pieces'] as const).filter((key) => field(from, key));
-  if (ways.length === 0) return refuse(from, { code: 'missing-key', variant: 'amount', facts: { key: 'amount' } });
-  if (ways.length > 1) return refuse(field(from, ways[1]!)!, { code: 'amount-twice', facts: { first: ways[0]!, second: ways[1]! } });
+  if (ways.length === 0)
+    return refuse(from, { code: 'missing-key', variant: 'amount', facts: { key: 'amount' } });
+  if (ways.length > 1)
+    return refuse(field(from, ways[1]!)!, {
+      code: 'amount-twice',
+      facts: { first: ways[0]!, second: ways[1]! },
+    });
   if (ways[0] === 'count') return variedAmount(as(from, 'count'), names.levels);
   return ways[0] === 'amount' ? variedAmount(from, names.levels) : undefined;
 }
@@ -113,6 +125,8 @@ export function readToolRow(from: Written<RowShape<'tools'>>): ToolRow {
 }
 
 /** The levels that have a row; all of them where left out. */
-export function readOnly(from: Written<{ readonly only?: readonly string[] | undefined }>): readonly string[] | undefined {
+export function readOnly(
+  from: Written<{ readonly only?: readonly string[] | undefined }>,
+): readonly string[] | undefined {
   return field(from, 'only') ? readEach(from, 'only', readId) : undefined;
 }

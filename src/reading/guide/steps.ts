@@ -68,7 +68,8 @@ function readStep(from: Written<StepShape>, id: string, before: string | undefin
 function idOf(from: Written<StepShape>, sections: readonly Section[]): string {
   if (field(from, 'id')) return read(from, 'id', readId) ?? '';
   const heading = field(from, 'heading');
-  if (heading) return sections.find((section) => section.heading === heading.value)?.slug ?? asId(heading.value);
+  if (heading)
+    return sections.find((section) => section.heading === heading.value)?.slug ?? asId(heading.value);
   const free = sections.filter(({ heading }) => heading !== '').map(({ slug }) => slug);
   refuse(from, { code: 'missing-key', variant: 'step-id', facts: { key: 'id', headings: free.join(', ') } });
   return '';
@@ -102,5 +103,7 @@ function readUse(at: Written<Raw>, names: GuideNames): StepUse | undefined {
 
 function readSettingAt(setting: Written<Raw>, name: string, levels: readonly string[]) {
   const id = readId(name);
-  return id.ok ? variedText(setting, levels, readSetting) : refuseKey(setting, { ...id.problem, facts: { text: name, ...id.problem.facts } });
+  return id.ok
+    ? variedText(setting, levels, readSetting)
+    : refuseKey(setting, { variant: 'key', ...id.problem, facts: { text: name, ...id.problem.facts } });
 }

@@ -4,7 +4,16 @@ import { isByLevel, isMap, readVaried, refuseMapForText } from '../by-level.ts';
 import { readClockTime } from '../core-readers.ts';
 import { isId, means, wrong } from '../plain-readers.ts';
 import type { Raw, RawMap } from '../sheet.ts';
-import { entries, field, mapNamed, read, readText, refuseKey, type Meaning, type Written } from '../written.ts';
+import {
+  entries,
+  field,
+  mapNamed,
+  read,
+  readText,
+  refuseKey,
+  type Meaning,
+  type Written,
+} from '../written.ts';
 import { variedTime } from './varied-amounts.ts';
 
 type Maybe = Written<Raw> | undefined;
@@ -20,7 +29,9 @@ export const noTime: Duration = { seconds: '0' };
  *     10 min      { once: 4 min, each: 1 min }      { shallow: 10 min, deep: { once: 10 min, each: 2 min } }
  */
 export function readHandsOn(at: Maybe, levels: Levels): HandsOn {
-  const read = readVaried(at, levels, (one) => readHandsOnOnce(one, isByLevel(at!.value, levels) ? [] : levels));
+  const read = readVaried(at, levels, (one) =>
+    readHandsOnOnce(one, isByLevel(at!.value, levels) ? [] : levels),
+  );
   if (!read) return { once: noTime, each: noTime };
   if (!('byLevel' in read)) return read;
   return { once: eachLevel(read, ({ once }) => once), each: eachLevel(read, ({ each }) => each) };
@@ -42,9 +53,16 @@ function readHandsOnOnce(at: Written<Raw>, levels: Levels): HandsOn {
 export function readWait(at: Maybe, levels: Levels): Wait | undefined {
   const read = readVaried(at, levels, (one) => readWaitOnce(one, isByLevel(at!.value, levels) ? [] : levels));
   if (!read || !('byLevel' in read)) return read;
-  const rooms = Object.keys(roomKeys).filter((room) => Object.values(read.byLevel).some(({ ifRoom }) => isRoom(room) && ifRoom[room]));
-  const ifRoom = rooms.filter(isRoom).map((room) => [room, eachLevel(read, (wait) => wait.ifRoom[room] ?? wait.usual)]);
-  return { usual: eachLevel(read, ({ usual }) => usual), ifRoom: Object.fromEntries(ifRoom) as Wait['ifRoom'] };
+  const rooms = Object.keys(roomKeys).filter((room) =>
+    Object.values(read.byLevel).some(({ ifRoom }) => isRoom(room) && ifRoom[room]),
+  );
+  const ifRoom = rooms
+    .filter(isRoom)
+    .map((room) => [room, eachLevel(read, (wait) => wait.ifRoom[room] ?? wait.usual)]);
+  return {
+    usual: eachLevel(read, ({ usual }) => usual),
+    ifRoom: Object.fromEntries(ifRoom) as Wait['ifRoom'],
+  };
 }
 
 const roomKeys = { cold: 'if-cold', damp: 'if-damp', hot: 'if-hot' } as const;
@@ -59,8 +77,11 @@ function readWaitOnce(at: Written<Raw>, levels: Levels): Wait | undefined {
   }
   const map = at as Written<RawMap>;
   refuseOtherKeys(map, keys);
-  const usual = field(map, 'as') ? read(map, 'as', readDirectionsTime) : waitTime(field(map, 'usual'), levels);
-  if (!field(map, 'as') && !field(map, 'usual')) refuseKey(map, { code: 'missing-key', variant: 'usual', facts: { key: 'usual' } });
+  const usual = field(map, 'as')
+    ? read(map, 'as', readDirectionsTime)
+    : waitTime(field(map, 'usual'), levels);
+  if (!field(map, 'as') && !field(map, 'usual'))
+    refuseKey(map, { code: 'missing-key', variant: 'usual', facts: { key: 'usual' } });
   const rooms = entries(map).filter(([key]) => key.startsWith('if-'));
   const ifRoom = rooms.map(([key, time]) => [key.slice('if-'.length), waitTime(time, levels)] as const);
   return usual && { usual, ifRoom: Object.fromEntries(ifRoom.filter(([, time]) => time !== undefined)) };
@@ -79,7 +100,9 @@ function waitTime(at: Maybe, levels: Levels): Varied<WaitTime> | undefined {
 /** `contact-adhesive.full`: a time that the directions of a material give. */
 function readDirectionsTime(text: string): Meaning<WaitTime> {
   const [material = '', time = '', ...more] = text.trim().split('.');
-  return isId(material) && time !== '' && more.length === 0 ? means({ material, time }) : wrong('directions-time-unreadable');
+  return isId(material) && time !== '' && more.length === 0
+    ? means({ material, time })
+    : wrong('directions-time-unreadable');
 }
 
 /** `use-within:` of a step: a hold limit, or one for each of the steps after it. */

@@ -18,7 +18,10 @@ export interface MarkdownDocument {
 export type FileExists = (file: string) => boolean;
 
 /** The prose as facts, and as a tree with the way from one to the other. */
-export function readDocument(root: Root, exists: FileExists): { readonly prose: Prose; readonly document: MarkdownDocument } {
+export function readDocument(
+  root: Root,
+  exists: FileExists,
+): { readonly prose: Prose; readonly document: MarkdownDocument } {
   const ranges = sectionRanges(root);
   const definitions = definitionsOf(root);
   const [links, images] = [new Map<Nodes, number>(), new Map<Nodes, number>()];
@@ -36,13 +39,15 @@ export function readDocument(root: Root, exists: FileExists): { readonly prose: 
 
 /** A heading of level 2 opens a section; what stands before the first is one of its own, where there is any. */
 function sectionRanges(root: Root): readonly { from: number; to: number }[] {
-  const starts = root.children.flatMap((node, index) => (node.type === 'heading' && node.depth === 2 ? [index] : []));
+  const starts = root.children.flatMap((node, index) =>
+    node.type === 'heading' && node.depth === 2 ? [index] : [],
+  );
   const all = root.children.length > 0 && starts[0] !== 0 ? [0, ...starts] : starts;
   return all.map((from, index) => ({ from, to: all[index + 1] ?? root.children.length }));
 }
 
 function sectionsOf(root: Root, ranges: readonly { from: number; to: number }[]): readonly Section[] {
-  const taken = new Set<string>();
+  const taken = new Map<string, number>();
   return ranges.map(({ from, to }) => {
     const first = root.children[from]!;
     const heading = first.type === 'heading' && first.depth === 2 ? textOf(first).trim() : '';
@@ -52,12 +57,14 @@ function sectionsOf(root: Root, ranges: readonly { from: number; to: number }[])
 }
 
 /** A slug that no earlier heading has: `pour`, `pour-2`. A heading without Latin letters or digits is a `section`. */
-function freeSlug(heading: string, taken: Set<string>): string {
+function freeSlug(heading: string, taken: Map<string, number>): string {
   if (heading === '') return '';
   const wanted = asId(heading) || 'section';
-  let slug = wanted;
-  for (let n = 2; taken.has(slug); n++) slug = `${wanted}-${n}`;
-  taken.add(slug);
+  let count = (taken.get(wanted) ?? 0) + 1;
+  while (count > 1 && taken.has(`${wanted}-${count}`)) count++;
+  taken.set(wanted, count);
+  const slug = count === 1 ? wanted : `${wanted}-${count}`;
+  if (count > 1) taken.set(slug, 1);
   return slug;
 }
 
@@ -101,7 +108,12 @@ function linkOf(node: Nodes, definitions: Definitions, section: number): ProseLi
   return { kind: 'other', target: addressOf(node, definitions), text, section, at };
 }
 
-function imageOf(node: Nodes, definitions: Definitions, section: number, exists: FileExists): ProseImage | undefined {
+function imageOf(
+  node: Nodes,
+  definitions: Definitions,
+  section: number,
+  exists: FileExists,
+): ProseImage | undefined {
   if (node.type !== 'image' && node.type !== 'imageReference') return undefined;
   const file = decoded(addressOf(node, definitions));
   return { file, alt: node.alt ?? '', exists: exists(file), section, at: placeOf(node) };

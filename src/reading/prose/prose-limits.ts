@@ -18,7 +18,10 @@ export function reportTooMuch(source: Source, text: YamlText, report: Report): b
     inParagraph = inParagraph.map((count, index) => count + occurrences(line, marks[index]!));
     const over = overLimit(line, inParagraph);
     if (over) {
-      report({ code: 'too-much-markdown', variant: over.variant, facts: over.facts }, placeAt(source, offset, offset + line.length));
+      report(
+        { code: 'too-much-markdown', variant: over.variant, facts: over.facts },
+        placeAt(source, offset, offset + line.length),
+      );
       return true;
     }
     offset += line.length + 1;
@@ -32,8 +35,10 @@ interface Over {
 }
 
 function overLimit(line: string, inParagraph: readonly number[]): Over | undefined {
-  if (containers(line) > limits.nesting) return { variant: 'nesting', facts: { most: String(limits.nesting) } };
-  if (occurrences(line, '|') > limits.tableColumns + 1) return { variant: 'columns', facts: { most: String(limits.tableColumns) } };
+  if (containers(line) > limits.nesting)
+    return { variant: 'nesting', facts: { most: String(limits.nesting) } };
+  if (occurrences(line, '|') > limits.tableColumns + 1)
+    return { variant: 'columns', facts: { most: String(limits.tableColumns) } };
   const crowded = inParagraph.findIndex((count) => count > limits.marksInParagraph);
   if (crowded < 0) return undefined;
   return { variant: 'marks', facts: { mark: marks[crowded]!, most: String(limits.marksInParagraph) } };

@@ -13,11 +13,22 @@ export function reportBadLinks(prose: Prose, source: Source, report: Report): vo
     const scheme = schemeOf(link);
     if (scheme === undefined || schemes.includes(scheme)) continue;
     const near = nearName(scheme, linkKinds);
-    const facts = { address: link.target, scheme, text: link.text, kinds: linkKinds.join(', '), ...(near ? { near, rest: link.target.slice(scheme.length + 1) } : {}) };
-    report({ code: 'link-kind-unknown', ...(near ? { variant: 'near' } : {}), facts }, prosePlace(source, link.at));
+    const facts = {
+      address: link.target,
+      scheme,
+      text: link.text,
+      kinds: linkKinds.join(', '),
+      ...(near ? { near, rest: link.target.slice(scheme.length + 1) } : {}),
+    };
+    report(
+      { code: 'link-kind-unknown', ...(near ? { variant: 'near' } : {}), facts },
+      prosePlace(source, link.at),
+    );
   }
 }
 
 function schemeOf(link: ProseLink): string | undefined {
-  return link.kind === 'other' ? /^([a-zA-Z][a-zA-Z0-9+.-]*):/.exec(link.target)?.[1]?.toLowerCase() : undefined;
+  return link.kind === 'other'
+    ? /^([a-zA-Z][a-zA-Z0-9+.-]*):/.exec(link.target)?.[1]?.toLowerCase()
+    : undefined;
 }

@@ -35,7 +35,10 @@ function reportHtml(document: MarkdownDocument, source: Source, report: Report):
     const place = prosePlace(source, placeOf(node));
     const tag = /^<[^>\s]*>?/.exec(node.value)![0];
     const variant = tag.startsWith('<!') ? { variant: 'comment' } : {};
-    report({ code: 'raw-html', ...variant, facts: { tag } }, { ...place, length: firstLineLength(node.value) });
+    report(
+      { code: 'raw-html', ...variant, facts: { tag } },
+      { ...place, length: firstLineLength(node.value) },
+    );
   }
 }
 

@@ -37,7 +37,10 @@ function refuseUnknownKey(at: Written<Raw>, path: Path, known: readonly string[]
   const typed = String(path.at(-1));
   const near = known.find((key) => squeezed(key) === squeezed(typed)) ?? nearName(typed, known);
   const facts = { known: [...known].sort().join(', '), ...(near ? { near } : {}) };
-  refuseKey({ ...at, value: undefined, path: [...at.path, ...path] }, { code: 'unknown-key', ...(near ? { variant: 'near' } : {}), facts });
+  refuseKey(
+    { ...at, value: undefined, path: [...at.path, ...path] },
+    { code: 'unknown-key', ...(near ? { variant: 'near' } : {}), facts },
+  );
 }
 
 /** `handsOn`, `Hands-On`, `hands_on`, `hands on` are all meant as `hands-on`. */

@@ -8,7 +8,12 @@ const level = z.strictObject({ id: text, name: text.optional(), usual: text.opti
 const part = z.strictObject({ id: text, name: text.optional(), lasts: text.optional() });
 const keeping = z.strictObject({ for: text, at: text, how: text.optional(), source: text.optional() });
 
-const ingredient = z.strictObject({ use: text, amount: open, usual: open.optional(), until: text.optional() });
+const ingredient = z.strictObject({
+  use: text,
+  amount: open,
+  usual: open.optional(),
+  until: text.optional(),
+});
 const mix = z.strictObject({
   id: text,
   name: text.optional(),
@@ -102,7 +107,14 @@ const inUse = z.strictObject({
   between: inUsePart.optional(),
   after: inUsePart.optional(),
   renew: z
-    .array(z.strictObject({ id: text, times: text.optional(), steps: texts.optional(), materials: usedInUse.optional() }))
+    .array(
+      z.strictObject({
+        id: text,
+        times: text.optional(),
+        steps: texts.optional(),
+        materials: usedInUse.optional(),
+      }),
+    )
     .optional(),
   dispose: z.strictObject({ to: text.optional(), not: text.optional() }).optional(),
   store: z.strictObject({ apart: text.optional(), how: text.optional() }).optional(),
@@ -150,9 +162,14 @@ export const guideShape = z.strictObject({
 });
 export type GuideShape = z.infer<typeof guideShape>;
 /** A row of one of the lists of a guide. */
-export type RowShape<K extends keyof GuideShape> = NonNullable<GuideShape[K]> extends readonly (infer E)[] ? E : never;
+export type RowShape<K extends keyof GuideShape> =
+  NonNullable<GuideShape[K]> extends readonly (infer E)[] ? E : never;
 
 /** A use of a step that says more than a name. */
-export const stepUseShape = z.strictObject({ material: text, amount: open.optional(), pieces: texts.optional() });
+export const stepUseShape = z.strictObject({
+  material: text,
+  amount: open.optional(),
+  pieces: texts.optional(),
+});
 /** A time that the directions of a material give. */
 export const directionsTimeShape = z.strictObject({ as: text });

@@ -23,13 +23,17 @@ export const materialShape = z.strictObject({
   density: z.strictObject({ is: text, source: text.optional() }).optional(),
   keeps: z.strictObject({ closed: text.optional(), opened: text.optional() }).optional(),
   times: namedTexts.optional(),
-  directions: z.strictObject({ says: text.optional(), link: text.optional(), dated: text.optional() }).optional(),
+  directions: z
+    .strictObject({ says: text.optional(), link: text.optional(), dated: text.optional() })
+    .optional(),
   hazards: texts.optional(),
   also: texts.optional(),
   'data-sheet': z.strictObject({ link: text.optional(), dated: text.optional() }).optional(),
   'not-with': texts.optional(),
   instead: z
-    .array(z.strictObject({ use: text, ratio: text.optional(), tried: text.optional(), note: text.optional() }))
+    .array(
+      z.strictObject({ use: text, ratio: text.optional(), tried: text.optional(), note: text.optional() }),
+    )
     .optional(),
 });
 export type MaterialShape = z.infer<typeof materialShape>;

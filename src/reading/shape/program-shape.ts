@@ -31,7 +31,9 @@ export const programShape = z.strictObject({
     )
     .optional(),
   address: text.optional(),
-  policy: z.strictObject({ contact: text.optional(), link: text.optional(), note: text.optional() }).optional(),
+  policy: z
+    .strictObject({ contact: text.optional(), link: text.optional(), note: text.optional() })
+    .optional(),
   'say-also': z.record(z.string(), texts).optional(),
   follows: open.optional(),
 });

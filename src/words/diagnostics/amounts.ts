@@ -2,8 +2,14 @@ import type { ProblemFamily } from './sentences.ts';
 
 /** Amounts, sizes, counts and shares that cannot be read, as core's readers find them. */
 export const amountProblems: ProblemFamily = {
-  'amount-negative': { says: 'The {what} is {text}, and cannot be below nothing.', write: '{put}…   without the minus' },
-  'amount-not-whole': { says: 'The {what} is {text}, and has to be a whole number.', write: '{put}…   a whole number' },
+  'amount-negative': {
+    says: 'The {what} is {text}, and cannot be below nothing.',
+    write: '{put}…   without the minus',
+  },
+  'amount-not-whole': {
+    says: 'The {what} is {text}, and has to be a whole number.',
+    write: '{put}…   a whole number',
+  },
   'amount-unreadable': {
     says: 'The {what} is “{text}”, and not an amount that can be read.',
     why: 'An amount is a number and a unit, such as 350 g, 1.5 L or 2 1/2 in; a count is a bare number.',
@@ -53,6 +59,10 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} is “{text}”, and not a mass in a volume.',
     write: '{put}…   measured, such as 0.6 g/mL',
   },
+  'amount-unreadable.iso': {
+    says: 'The {what} is “{text}”, which begins like a time of ISO 8601 and goes on otherwise.',
+    write: '{put}…   such as PT2H30M, or 2 h 30 min',
+  },
   'amount-zero': { says: 'The {what} is nothing, and has to be more.', write: '{put}…   more than zero' },
   'clock-time-as-amount': {
     says: 'The {what} is {text}, a time of the day, where a length of time or an amount belongs.',
@@ -66,28 +76,46 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} goes from {first} to {second}, and the two cannot be compared.',
     write: '{put}…   both ends in the same unit',
   },
-  'range-not-here': { says: 'The {what} is {text}, a range where one amount belongs.', write: '{put}…   one amount' },
+  'range-not-here': {
+    says: 'The {what} is {text}, a range where one amount belongs.',
+    write: '{put}…   one amount',
+  },
   'range-not-here.tolerance': {
     says: 'The {what} is {text}, an amount with a tolerance where one amount belongs.',
     write: '{put}…   the amount alone; a tolerance belongs to the target of a check',
   },
-  'range-reversed': { says: 'The {what} goes from {most} down to {least}.', write: '{put}…   the smaller end first' },
+  'range-reversed': {
+    says: 'The {what} goes from {most} down to {least}.',
+    write: '{put}…   the smaller end first',
+  },
   'share-above-one': {
     says: 'The {what} is {text}, more than the whole.',
-    write: '{put}…   up to 100 %, or as many of so many',
+    write: '{put}…   such as 9 of 10',
   },
-  'share-without-percent': { says: 'The {what} is {text}, and it is not said of what.', write: '{put}{percent}' },
+  'share-above-one.left-behind': {
+    says: 'The {what} is {text}, so that nothing would be left to use.',
+    write: '{put}…   below 100 %',
+  },
+  'share-without-percent': {
+    says: 'The {what} is {text}, and it is not said of what.',
+    write: '{put}{percent}',
+  },
   'unit-ambiguous': {
     says: 'The {what} is {text}, and “{unit}” is the short name of more than one unit.',
     write: '{put}…   {choices}',
   },
-  'unit-missing': { says: 'The {what} is {text}, a number without a unit.', write: '{put}…   with its unit' },
-  'unit-missing.time': { says: 'The {what} is {text}, and not said in which unit of time.', write: '{put}{number} min   or s, h, d' },
+  'unit-missing.time': {
+    says: 'The {what} is {text}, and not said in which unit of time.',
+    write: '{put}{number} min   or s, h, d',
+  },
   'unit-missing.length': {
     says: 'The {what} is {text}, sides without a unit.',
     write: '{put}…   a unit after each side, such as 150 mm x 100 mm',
   },
-  'unit-not-here': { says: 'The {what} is {text}, and belongs without a unit.', write: '{put}…   the number alone' },
+  'unit-not-here': {
+    says: 'The {what} is {text}, and belongs without a unit.',
+    write: '{put}…   the number alone',
+  },
   'unit-system-missing': {
     says: 'The {what} is {text}, and “{unit}” is not the same in every kitchen.',
     why: 'These measures differ by up to a fifth between countries.',
@@ -103,13 +131,16 @@ export const amountProblems: ProblemFamily = {
     write: '{put}{number} {nearest}',
   },
   'unit-wrong.time': { says: 'The {what} is {text}, and not a time.', write: '{put}…   in s, min, h or d' },
-  'unit-wrong.length': { says: 'The {what} is {text}, and not a length.', write: '{put}…   in mm, cm, m or in' },
+  'unit-wrong.length': {
+    says: 'The {what} is {text}, and not a length.',
+    write: '{put}…   in mm, cm, m or in',
+  },
   'usual-outside-range': {
-    says: 'The {what} says {usual} as usual, outside its own range of {least} to {most}.',
+    says: 'The {what} is {usual}, outside the range of {least} to {most}.',
     write: 'usual: …   from {least} to {most}',
   },
   'usual-outside-range.unit': {
-    says: 'The {what} goes from {least} to {most}, and says {usual} as usual, which cannot be compared.',
+    says: 'The {what} is {usual}, and cannot be compared with the range of {least} to {most}.',
     write: 'usual: …   in the same unit',
   },
 };

@@ -5,12 +5,14 @@ export const fileProblems: ProblemFamily = {
   'no-program': {
     says: 'This folder has no program.yaml, so it is not a workspace yet.',
     why: 'It says whose guides these are; every plan counts with its money, its clock and its hours.',
-    write: 'name: …   the name of your training program\ncurrency: …   the code of your money, such as GBP\ntime-zone: …   your place on the clock, such as Europe/London',
+    write:
+      'name: …   the name of your training program\ncurrency: …   the code of your money, such as GBP\ntime-zone: …   your place on the clock, such as Europe/London',
   },
   'no-program.empty': {
     says: 'This folder is empty: a workspace begins with a file program.yaml.',
     why: 'It says whose guides these are; every plan counts with its money, its clock and its hours.',
-    write: 'name: …   the name of your training program\ncurrency: …   the code of your money, such as GBP\ntime-zone: …   your place on the clock, such as Europe/London',
+    write:
+      'name: …   the name of your training program\ncurrency: …   the code of your money, such as GBP\ntime-zone: …   your place on the clock, such as Europe/London',
   },
   'no-program.ending': {
     says: 'The file program.yml is passed over, because its name has to be program.yaml.',
@@ -21,7 +23,6 @@ export const fileProblems: ProblemFamily = {
     says: 'The folder {folder} holds no guide.md, so its guide is passed over.',
     write: '{file}   as the name of the guide’s own file',
   },
-  'file-misplaced': { says: 'The file {file} is passed over here.', write: '{better}   as its place' },
   'file-misplaced.ending': {
     says: 'The file {file} is passed over, because the name of such a file ends in .yaml.',
     write: '{better}   as its name',
@@ -37,11 +38,11 @@ export const fileProblems: ProblemFamily = {
   'file-refused.outside': {
     says: 'The file {file} is a link to something outside the workspace, and is not read.',
     why: 'A workspace is read, copied and published as one folder; what lies elsewhere is not part of it.',
-    write: 'a copy of the file itself, in place of the link',
+    act: 'a copy of the file itself, in place of the link',
   },
   'file-refused.not-a-file': {
-    says: '{file} is no regular file, and is not read.',
-    write: 'a copy of the file itself in its place',
+    says: 'What stands at {file} is no regular file, and is not read.',
+    act: 'a copy of the file itself in its place',
   },
   'file-refused.unreadable': {
     says: 'The file {file} cannot be opened.',
@@ -53,7 +54,7 @@ export const fileProblems: ProblemFamily = {
   },
   'file-too-large': {
     says: 'The file {file} has {size}; no more than {most} of such a file are read.',
-    write: 'two files in its place, or less text in this one',
+    act: 'two files in its place, or less text in this one',
   },
   'file-too-large.front-matter': {
     says: 'The front matter of {file} has {size}; no more than {most} of it are read.',
@@ -61,25 +62,25 @@ export const fileProblems: ProblemFamily = {
   },
   'too-many-files': {
     says: 'This folder holds more than {most} files, and the rest is not read.',
-    write: 'another folder for what is not part of the workspace',
+    act: 'another folder for what is not part of the workspace',
   },
   'too-many-guides': { says: 'This workspace has {count} guides; no more than {most} are read.' },
   'not-utf-8': {
     says: 'The file {file} is not saved as UTF-8: its letters cannot be told from here on.',
-    write: 'the file again from your editor, saved with the encoding UTF-8',
+    act: 'the file again from your editor, saved with the encoding UTF-8',
   },
   'not-utf-8.utf-16': {
     says: 'The file {file} is saved as UTF-16, which is not read here.',
-    write: 'the file again from your editor, saved with the encoding UTF-8',
+    act: 'the file again from your editor, saved with the encoding UTF-8',
   },
   'hidden-character': {
     says: 'There is a character here that nobody sees ({character}).',
     why: 'It may hide in the middle of a number or a name, and then what is read is not what is shown.',
-    write: 'the line again by hand, without it',
+    act: 'the line again by hand, without it',
   },
   'hidden-character.direction': {
     says: 'There is a hidden character here that turns round the direction of the text ({character}).',
     why: 'With it, a line shows something else than it says.',
-    write: 'the line again by hand, without it',
+    act: 'the line again by hand, without it',
   },
 };

@@ -3,7 +3,7 @@ import type { ProblemFamily } from './sentences.ts';
 /** The fences, and YAML that cannot be made sense of or is not let in. */
 export const frontMatterProblems: ProblemFamily = {
   'front-matter-fence.none': {
-    says: '{file} does not begin with its front matter.',
+    says: 'The file {file} does not begin with its front matter.',
     why: 'The title, the materials and the steps stand at the top, between two lines of three dashes.',
     write: '---\ntitle: …\nmaterials: …\nsteps: …\n---',
   },
@@ -23,24 +23,24 @@ export const frontMatterProblems: ProblemFamily = {
   },
   'too-nested': {
     says: 'More than {most} brackets or lists stand in one another here.',
-    write: 'a closing bracket for each opening one',
+    act: 'a closing bracket for each opening one',
   },
   'front-matter-unreadable.empty': {
-    says: '{file} says nothing: it has no keys.',
+    says: 'The file {file} says nothing: it has no keys.',
     write: 'name: …   or title: … in a guide, and what else it needs',
   },
   'front-matter-unreadable.no-keys': {
-    says: '{file} is not made of keys with values.',
+    says: 'The file {file} is not made of keys with values.',
     why: 'Each line begins with a key, a colon and a blank.',
     write: 'name: …   or title: … in a guide, and what else it needs',
   },
   'front-matter-unreadable.backslash': {
     says: 'Inside double quotes a backslash begins a special character, and there is none like this.',
-    write: '\'…\'   single quotes in place of the double ones',
+    write: "'…'   single quotes in place of the double ones",
   },
   'front-matter-unreadable.unclosed': {
     says: 'A bracket that is opened here, or above, is not closed.',
-    write: ']   or } at the end of the list or the braces',
+    act: 'a ] at the end of the list, or a } at the end of the braces',
   },
   'front-matter-unreadable.quotes-wanted': {
     says: 'A value that begins with this sign needs quotes.',
@@ -52,32 +52,52 @@ export const frontMatterProblems: ProblemFamily = {
   },
   'front-matter-unreadable.two-lines': {
     says: 'The line below this value is further right, and belongs neither to it nor to a key of its own.',
-    write: 'the line below it as far left as this key, or with the value above in quotes',
+    act: 'the line below it as far left as this key, or with the value above in quotes',
   },
   'front-matter-unreadable.indent': {
     says: 'This line is not as far right as the lines that it belongs to.',
-    write: 'the same blanks before each key of one set',
+    act: 'the same blanks before each key of one set',
   },
   'front-matter-unreadable.long-key': {
     says: 'This key has more than a thousand letters.',
-    write: 'a colon and a blank after the key',
+    act: 'a colon and a blank after the key',
   },
   'front-matter-unreadable.no-colon': {
     says: 'This key has no colon and no value.',
-    write: '{firstWord}: …   a colon and a blank after the key',
+    write: '{firstWord}: …   a colon, a blank and its value',
   },
   'front-matter-unreadable.quote': {
     says: 'A quote that is opened here, or above, is not closed.',
-    write: '"   at the end of the text in quotes',
+    write: '{text}"   where the text ends',
   },
   'front-matter-unreadable.several-documents': {
     says: 'A line of three dashes or dots inside the file begins a second one, which would be lost.',
-    write: 'the lines without it',
+    act: 'the lines without it',
   },
   'front-matter-unreadable.tab': {
     says: 'This line begins with a tab.',
     why: 'How far a line is indented says what it belongs to, and a tab has no width of its own.',
-    write: 'two blanks for each step to the right',
+    act: 'two blanks for each step to the right',
+  },
+  'front-matter-unreadable.directive': {
+    says: 'A line that begins with % is no part of a file here.',
+    act: 'the file without it',
+  },
+  'front-matter-unreadable.extra-bracket': {
+    says: 'A bracket is closed here that was never opened.',
+    act: 'the line without it; in quotes, if it is part of the text',
+  },
+  'front-matter-unreadable.after-end': {
+    says: 'A value ends with its closing quote or bracket, and something stands after it: “{text}”.',
+    act: 'quotes round the whole value, and single ones where it holds double ones',
+  },
+  'front-matter-unreadable.comma': {
+    says: 'Between two commas, or before the first, nothing stands.',
+    act: 'the list with one comma between two values',
+  },
+  'front-matter-unreadable.dash-for-key': {
+    says: 'A dash begins an entry of a list, and here a key belongs.',
+    act: 'the dash further right, below the key that the list belongs to',
   },
   'front-matter-unreadable.list-on-line': {
     says: 'A list that begins with a dash begins on a line of its own.',
@@ -89,7 +109,7 @@ export const frontMatterProblems: ProblemFamily = {
   },
   'repeated-key': {
     says: 'The key “{key}” stands here a second time, and one of the two would be lost.',
-    write: 'one of the two, with all that belongs to it',
+    act: 'one of the two, with all that belongs to it',
   },
   'refused-yaml.alias': {
     says: '“{text}” stands for a text somewhere else, and is not read.',
@@ -108,19 +128,15 @@ export const frontMatterProblems: ProblemFamily = {
   },
   'refused-yaml.key': {
     says: 'This key is a list, or braces, or begins with a question mark.',
-    write: 'a key of one or two words, and a colon',
+    act: 'a key of one or two words, and a colon',
   },
   'refused-yaml.merge': {
     says: 'The key << would put the keys of another place in here, and is not read.',
-    write: 'those keys themselves',
+    act: 'those keys themselves',
   },
   'refused-yaml.reserved-name': {
     says: '“{text}” cannot be a key: programs have it as a name of their own.',
-    write: 'another name',
-  },
-  'refused-yaml.directive': {
-    says: 'A line that begins with % is not read.',
-    write: 'the file without it',
+    act: 'another name',
   },
   'text-cut-short': {
     says: 'Only “{kept}” is left of this value, because a # after a blank begins a comment.',

@@ -19,7 +19,7 @@ export const idProblems: ProblemFamily = {
   },
   'id-reserved.language': {
     says: '“{text}” cannot be an id: programs have it as a name of their own.',
-    write: 'another name',
+    act: 'another name',
   },
   'id-reserved.part': {
     says: 'A part cannot be called “{text}”, because “each {text}” already means something else.',

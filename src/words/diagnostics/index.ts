@@ -4,10 +4,18 @@ import { frontMatterProblems } from './front-matter.ts';
 import { idProblems } from './ids.ts';
 import { keyProblems } from './keys.ts';
 import { moneyProblems } from './money.ts';
-import { planningProblems } from './planning.ts';
 import { planRefusals, planWarnings } from './plan.ts';
 import { proseProblems } from './prose.ts';
+import { publishingProblems } from './publishing.ts';
 import { stockProblems } from './stock.ts';
+import { materialFindings } from './materials.ts';
+import { priceFindings } from './prices.ts';
+import { reviewFindings } from './review.ts';
+import { safetyFindings } from './safety.ts';
+import { statedFindings } from './stated.ts';
+import { stepFindings } from './steps.ts';
+import { textFindings } from './text.ts';
+import { unknownNameFindings } from './unknown-names.ts';
 import type { ProblemFamily } from './sentences.ts';
 import { timeProblems } from './times.ts';
 import { wordProblems } from './plain-words.ts';
@@ -20,12 +28,20 @@ export const problemWords: ProblemFamily = {
   ...idProblems,
   ...keyProblems,
   ...moneyProblems,
-  ...planningProblems,
   ...planRefusals,
   ...planWarnings,
   ...proseProblems,
+  ...publishingProblems,
   ...stockProblems,
   ...timeProblems,
+  ...materialFindings,
+  ...priceFindings,
+  ...reviewFindings,
+  ...safetyFindings,
+  ...statedFindings,
+  ...stepFindings,
+  ...textFindings,
+  ...unknownNameFindings,
   ...wordProblems,
 };
 export type { ProblemFamily, ProblemWords } from './sentences.ts';

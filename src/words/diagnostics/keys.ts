@@ -5,7 +5,7 @@ export const keyProblems: ProblemFamily = {
   'unknown-key': {
     says: 'There is no key “{key}” here.',
     why: 'Known here: {known}.',
-    write: 'one of the known keys, or nothing',
+    act: 'one of the known keys, or nothing',
   },
   'unknown-key.near': {
     says: 'There is no key “{key}” here; “{near}” comes near it.',
@@ -13,11 +13,11 @@ export const keyProblems: ProblemFamily = {
     write: '{near}:',
   },
   'missing-key': {
-    says: 'Something is missing{ofWhat}: its “{key}”.',
+    says: 'The key “{key}” is missing{inWhat}.',
     write: '{key}: …',
   },
   'missing-key.name': {
-    says: 'Something is missing{ofWhat}: a name, as people say it.',
+    says: 'A name, as people say it, is missing{inWhat}.',
     write: 'name: …',
   },
   'missing-key.title': {
@@ -39,10 +39,11 @@ export const keyProblems: ProblemFamily = {
   },
   'missing-key.steps': {
     says: 'The guide has no steps.',
-    write: 'steps:\n  - id: …   as the heading in the text below, in lower case with hyphens\n    hands-on: …',
+    why: 'The id of a step is its heading in the text below, in lower case with hyphens.',
+    write: 'steps:\n  - id: …\n    hands-on: …',
   },
   'missing-key.amount': {
-    says: 'It is not said how much{ofWhat}.',
+    says: 'How much there is of {what} is not said.',
     write: 'amount: …   for one model, unless for: says another; of cut pieces, pieces: with their sizes',
   },
   'missing-key.size': {
@@ -85,7 +86,7 @@ export const keyProblems: ProblemFamily = {
   'level-unknown': {
     says: 'The {what} has a key “{level}”, which is no level of this guide.',
     why: 'Its levels: {levels}.',
-    write: 'one of the levels',
+    act: 'one of the levels',
   },
   'level-unknown.near': {
     says: 'The {what} has a key “{level}”, which is no level of this guide; “{near}” comes near it.',
@@ -98,7 +99,7 @@ export const keyProblems: ProblemFamily = {
   },
   'not-built-yet.follows': {
     says: 'A workspace cannot follow another yet, so “follows” is not read.',
-    write: 'copies of the materials, tools and guides, and nothing under follows',
+    act: 'copies of the materials, tools and guides, and nothing under follows',
   },
   'not-built-yet.zones': {
     says: 'Zones within a model cannot be read yet.',

@@ -8,15 +8,23 @@ export const moneyProblems: ProblemFamily = {
   },
   'currency-missing.symbol': {
     says: 'The {what} is {text}, and “{symbol}” is the sign of more than one currency.',
-    write: '{put}…   the number and the code of the currency, such as GBP',
+    write: '{put}{number} …   and the code of the currency, such as GBP',
   },
   'currency-unknown': {
     says: 'The {what} is “{text}”, and “{currency}” is no currency of ISO 4217.',
-    write: '{put}…   with the code of the currency: three capital letters, such as GBP',
+    write: '{put}{number} …   and the code of the currency: three capital letters, such as GBP',
   },
   'currency-unknown.near': {
     says: 'The {what} is “{text}”, and “{currency}” is no currency of ISO 4217; “{nearest}” comes near it.',
-    write: '{put}…   with {nearest}, if that is meant',
+    write: '{put}{number} {nearest}',
+  },
+  'currency-code-unknown': {
+    says: '“{text}” is no currency of ISO 4217.',
+    write: '{put}…   its code: three capital letters, such as GBP',
+  },
+  'currency-code-unknown.near': {
+    says: '“{text}” is no currency of ISO 4217; “{nearest}” comes near it.',
+    write: '{put}{nearest}',
   },
   'currency-mixed': {
     says: 'The {what} goes from {first} to {second}, in two currencies.',
@@ -26,6 +34,5 @@ export const moneyProblems: ProblemFamily = {
     says: 'The {what} is “{text}”, and not a sum of money.',
     write: '{put}…   a number and the code of the currency, such as 6.40 GBP',
   },
-  'unit-wrong.money': { says: 'The {what} is {text}, and not a sum of money.', write: '{put}…   such as 6.40 GBP' },
   'unit-wrong.per-hour': { says: 'The {what} is {text}, and a wage is for an hour.', write: '{put}{text}/h' },
 };

@@ -60,7 +60,7 @@ export const wordProblems: ProblemFamily = {
   },
   'hours-overlap': {
     says: 'The hours {text} begin before {before} is over.',
-    write: 'each stretch after the one before it, or the two as one',
+    act: 'each stretch after the one before it, or the two as one',
   },
   'hours-none': {
     says: 'There are no working hours.',

@@ -9,7 +9,7 @@ export const planRefusals: ProblemFamily = {
   'unknown-guide': {
     says: 'There is no guide “{guide}” in this workspace.',
     why: 'Its guides: {known}.',
-    write: 'the id of a guide, which is the name of its folder',
+    act: 'the id of a guide, which is the name of its folder',
   },
   'unknown-guide.near': {
     says: 'There is no guide “{guide}” in this workspace; “{near}” comes near it.',
@@ -31,21 +31,48 @@ export const planRefusals: ProblemFamily = {
     says: '“{guide}” has no levels, and “{level}” was asked for.',
     write: '{guide}',
   },
+  'unknown-part': {
+    says: '“{guide}” has no part “{part}”.',
+    why: 'Its parts: {known}.',
+    write: '{guide}/…   one of them',
+  },
+  'unknown-part.near': {
+    says: '“{guide}” has no part “{part}”; “{near}” comes near it.',
+    write: '{guide}/{near}',
+  },
+  'unknown-part.none': {
+    says: '“{guide}” has no parts, and “{part}” was asked for.',
+    write: '{guide}',
+  },
+  'part-without-steps': {
+    says: 'No step of “{guide}” is for each “{part}”, so that part cannot be made alone.',
+    write: '{guide}   the whole model',
+  },
+  'guide-in-itself': {
+    says: 'The guide “{guide}” uses its own model as a material, directly or through another guide.',
+    write: 'a material in its place, in one of those guides',
+  },
   'batch-out-of-range': {
     says: '{wanted} of “{guide}” were asked for; a batch is a whole number from 1 to {most}.',
     write: '{guide}=12   your own number',
   },
   'too-many-made': {
-    says: '{made} of “{guide}” would have to be made, since some fail; {most} are the most that are planned.',
-    write: 'a smaller batch',
+    says: '{made} of “{guide}” would have to be made; {most} are the most that are planned.',
+    why: 'More are made than wanted where some fail, or where a run is always full.',
+    act: 'a smaller batch',
   },
   'builders-out-of-range': {
     says: '{builders} builders were asked for; there may be 1 to {most}.',
     write: '--builders 2   your own number',
   },
+  'effort-out-of-range': {
+    says: 'An effort of {effort} was asked for; it is a whole number, and at least 1.',
+    write: '--effort 20000   so many schedules are tried',
+  },
   'start-unreadable': {
-    says: '“{start}” is no day and time to start at.',
-    write: '--start 2026-11-30T09:00   year, month, day, and the time by the clock on the wall',
+    says: '“{start}” is no day and time to start at that can be read without guessing.',
+    why: 'Year, month, day, hour and minute, in this order and with zeros, mean the same everywhere.',
+    write: '--start 2026-11-30T09:00   your own day, and the time by the clock on the wall',
   },
   'start-outside-zone': {
     says: 'A start on {start} cannot be planned: the clock of {zone} is known from {first} to {last}.',
@@ -57,6 +84,9 @@ export const planRefusals: ProblemFamily = {
 export const planWarnings: ProblemFamily = {
   'batch-much-larger': {
     says: '{material}: this batch of {made} takes about {times} times what the author’s own batch of {own} does. What is safe for a few may not be for many: ask those in charge of safety before you begin.',
+  },
+  'first-goes-off': {
+    says: '{guide}: the first model is no longer good when the last one is ready. Make them in smaller batches, with more builders, or nearer to the day of use.',
   },
   'more-made': {
     says: '{guide}: {made} are made where {good} would do, {extra} more, because some runs are always full.',

@@ -5,12 +5,12 @@ export const proseProblems: ProblemFamily = {
   'raw-html': {
     says: '“{tag}” is HTML, which is not let into a guide.',
     why: 'It could bring in anything, and other viewers show it differently.',
-    write: '**…**   Markdown in its place; a sign < that is meant as itself wants a backslash before it',
+    act: 'the same in Markdown; a < that is meant as itself wants a backslash before it',
   },
   'raw-html.comment': {
     says: 'A hidden remark in the text is not let into a guide.',
     why: 'It would look as if it were not there, and be published all the same.',
-    write: '# …   a comment in the front matter, if it is for those who write the guide',
+    write: '# …   in the front matter, if it is for those who write the guide',
   },
   'link-kind-unknown': {
     says: 'The link “{text}” leads to “{address}”, a kind of address that is not let in.',
@@ -23,14 +23,14 @@ export const proseProblems: ProblemFamily = {
   },
   'too-much-markdown.nesting': {
     says: 'More than {most} quotes or lists stand in one another here.',
-    write: 'the line with fewer of them',
+    act: 'the line with fewer of them',
   },
   'too-much-markdown.columns': {
     says: 'A table has more than {most} columns here.',
-    write: 'two tables, or rows in place of columns',
+    act: 'two tables, or rows in place of columns',
   },
   'too-much-markdown.marks': {
     says: 'More than {most} signs {mark} stand in one paragraph here.',
-    write: 'an empty line, or fewer of them',
+    act: 'an empty line, or fewer of them',
   },
 };

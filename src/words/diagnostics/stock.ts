@@ -5,7 +5,7 @@ export const stockProblems: ProblemFamily = {
   'stock-unknown': {
     says: 'The stock file has “{material}”, and the workspace has no such material.',
     why: 'Its materials: {known}.',
-    write: 'the id of a material, which is the name of its file without .yaml',
+    act: 'the id of a material, which is the name of its file without .yaml',
   },
   'stock-unknown.near': {
     says: 'The stock file has “{material}”, and the workspace has no such material; “{near}” comes near it.',

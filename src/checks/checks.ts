@@ -1,0 +1,173 @@
+import type { Diagnostic, Place } from '../core/diagnostic.ts';
+import { severityFor } from '../core/diagnostic.ts';
+import type { GuideStatus } from '../core/model/guide.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { Check, Finding } from './check.ts';
+import { makeContext, type ToCheck } from './context.ts';
+import { plansOf } from './plans.ts';
+import { guidesTouched } from './usage.ts';
+import { basisMismatch } from './basis-mismatch.ts';
+import { cautionIncomplete } from './caution-incomplete.ts';
+import { currencyWithoutRate } from './currency-without-rate.ts';
+import { guideInItself } from './guide-in-itself.ts';
+import { hazardCodeUnknown } from './hazard-code-unknown.ts';
+import { hazardWithoutCaution } from './hazard-without-caution.ts';
+import { hazardWithoutControl } from './hazard-without-control.ts';
+import { headingsOutOfOrder } from './headings-out-of-order.ts';
+import { holdLimitBroken } from './hold-limit-broken.ts';
+import { holdLimitWithoutNext } from './hold-limit-without-next.ts';
+import { imageWithoutText } from './image-without-text.ts';
+import { materialsMustNotMeet } from './materials-must-not-meet.ts';
+import { missingApproval } from './missing-approval.ts';
+import { missingClearingTime } from './missing-clearing-time.ts';
+import { missingDataSheet } from './missing-data-sheet.ts';
+import { missingForReview } from './missing-for-review.ts';
+import { missingImage } from './missing-image.ts';
+import { missingPack } from './missing-pack.ts';
+import { missingPrice } from './missing-price.ts';
+import { oldPrice } from './old-price.ts';
+import { piecesMixed } from './pieces-mixed.ts';
+import { proseDisagrees } from './prose-disagrees.ts';
+import { reviewOverdue } from './review-overdue.ts';
+import { rowOfUnknownLevel } from './row-of-unknown-level.ts';
+import { sharesDoNotAddUp } from './shares-do-not-add-up.ts';
+import { statedBuildTimeWrong } from './stated-build-time-wrong.ts';
+import { statedCostWrong } from './stated-cost-wrong.ts';
+import { statedHandsOnWrong } from './stated-hands-on-wrong.ts';
+import { stepWithoutHeading } from './step-without-heading.ts';
+import { stepsInACircle } from './steps-in-a-circle.ts';
+import { toolHeldBackwards } from './tool-held-backwards.ts';
+import { undatedPrice } from './undated-price.ts';
+import { unitMismatch } from './unit-mismatch.ts';
+import { unknownCaution } from './unknown-caution.ts';
+import { unknownMaterial } from './unknown-material.ts';
+import { unknownModule } from './unknown-module.ts';
+import { unknownOtherGuide } from './unknown-other-guide.ts';
+import { unknownPattern } from './unknown-pattern.ts';
+import { unknownPiece } from './unknown-piece.ts';
+import { unknownSetting } from './unknown-setting.ts';
+import { unknownStep } from './unknown-step.ts';
+import { unknownSupplier } from './unknown-supplier.ts';
+import { unknownTime } from './unknown-time.ts';
+import { unknownTool } from './unknown-tool.ts';
+import { unlistedMaterial } from './unlisted-material.ts';
+import { unlistedStation } from './unlisted-station.ts';
+import { unusedMaterial } from './unused-material.ts';
+import { vapourNearIgnition } from './vapour-near-ignition.ts';
+
+/** Every check, by code. To add one: its file, its row here, its sentence in `words`, its case in the tests. */
+export const checks: readonly Check[] = Object.freeze([
+  basisMismatch,
+  cautionIncomplete,
+  currencyWithoutRate,
+  guideInItself,
+  hazardCodeUnknown,
+  hazardWithoutCaution,
+  hazardWithoutControl,
+  headingsOutOfOrder,
+  holdLimitBroken,
+  holdLimitWithoutNext,
+  imageWithoutText,
+  materialsMustNotMeet,
+  missingApproval,
+  missingClearingTime,
+  missingDataSheet,
+  missingForReview,
+  missingImage,
+  missingPack,
+  missingPrice,
+  oldPrice,
+  piecesMixed,
+  proseDisagrees,
+  reviewOverdue,
+  rowOfUnknownLevel,
+  sharesDoNotAddUp,
+  statedBuildTimeWrong,
+  statedCostWrong,
+  statedHandsOnWrong,
+  stepWithoutHeading,
+  stepsInACircle,
+  toolHeldBackwards,
+  undatedPrice,
+  unitMismatch,
+  unknownCaution,
+  unknownMaterial,
+  unknownModule,
+  unknownOtherGuide,
+  unknownPattern,
+  unknownPiece,
+  unknownSetting,
+  unknownStep,
+  unknownSupplier,
+  unknownTime,
+  unknownTool,
+  unlistedMaterial,
+  unlistedStation,
+  unusedMaterial,
+  vapourNearIgnition,
+]);
+
+/**
+ * All that is wrong with a workspace that could be read, each thing once, in the order of the table. What reading has
+ * told already (`unread`) is passed over, and stated figures are compared only where a plan can be made.
+ */
+export function runChecks(of: ToCheck): readonly Diagnostic[] {
+  const context = makeContext(of);
+  const alone = checks
+    .filter(({ needsPlan }) => !needsPlan)
+    .flatMap((check) => found(check, check.find(context), of));
+  const stopped = new Set(alone.filter(({ stops }) => stops).flatMap(({ guides }) => guides));
+  const planned = { ...context, planOf: plansOf(context, stopped) };
+  const compared = checks
+    .filter(({ needsPlan }) => needsPlan)
+    .flatMap((check) => found(check, check.find(planned), of));
+  return [...alone, ...compared].map(({ diagnostic }) => diagnostic);
+}
+
+interface Found {
+  readonly diagnostic: Diagnostic;
+  /** Ids of the guides that it touches. */
+  readonly guides: readonly string[];
+  readonly stops: boolean;
+}
+
+/** The findings of one check; what was found at several levels stands once, as at the first. */
+function found(check: Check, findings: readonly Finding[], { workspace }: ToCheck): readonly Found[] {
+  const first = new Map<string, Found>();
+  for (const finding of findings) {
+    const [{ file, line, column }] = finding.places;
+    const key = [finding.variant ?? '', file, line, column].join('\n');
+    if (!first.has(key)) first.set(key, weighed(check, finding, workspace));
+  }
+  return [...first.values()];
+}
+
+/** A finding in shared files weighs as in the strictest guide that uses them; other places only explain it. */
+function weighed(check: Check, finding: Finding, workspace: Workspace): Found {
+  const { variant, facts, gravity = check.gravity } = finding;
+  const places = eachOnce(finding.places);
+  const files = places.map(({ file }) => file).filter((file) => kindOf(file) === kindOf(places[0]!.file));
+  const guides = files.flatMap((file) => guidesTouched(file, workspace));
+  const severity = severityFor(gravity, strictest(guides.map(({ status }) => status)));
+  const diagnostic = {
+    code: check.code,
+    ...(variant === undefined ? {} : { variant }),
+    severity,
+    places,
+    facts,
+  };
+  return { diagnostic, guides: guides.map(({ id }) => id), stops: gravity === 'stops' };
+}
+
+const kindOf = (file: string): string => file.split('/')[0]!;
+
+/** At several levels the same places come up again. */
+function eachOnce(places: readonly Place[]): readonly Place[] {
+  const keys = places.map(({ file, line, column }) => [file, line, column].join('\n'));
+  return places.filter((_, i) => keys.indexOf(keys[i]!) === i);
+}
+
+const strictness: readonly GuideStatus[] = ['approved', 'reviewed', 'draft'];
+function strictest(statuses: readonly GuideStatus[]): GuideStatus {
+  return strictness.find((status) => statuses.includes(status)) ?? 'draft';
+}

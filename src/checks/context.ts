@@ -1,0 +1,131 @@
+import type { Place } from '../core/diagnostic.ts';
+import type { Guide, GuideAt, RowsWithLevels } from '../core/model/guide.ts';
+import type { Origins } from '../core/model/origins.ts';
+import { planAt, usualLevel } from '../core/model/plan-at.ts';
+import type { ProsePlace } from '../core/model/prose.ts';
+import type { IsoDate } from '../core/model/values.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { Plan } from '../core/plan/result.ts';
+import { stepName } from './names.ts';
+
+/** What all checks look at. */
+export interface Context {
+  readonly workspace: Workspace;
+  readonly origins: Origins;
+  readonly today: IsoDate;
+  /** The guides as they are written. */
+  readonly guides: readonly GuideRead[];
+  /** Each guide at each of its levels, the usual one first; a guide without levels stands once. For most checks. */
+  readonly guidesAt: readonly GuideAtLevel[];
+  /** Those of `guidesAt` whose steps can be put in order: no circle, none after a step that is not there. */
+  readonly guidesInOrder: readonly GuideAtLevel[];
+  /** Whether a file of that name is there, be it readable or not: of what is not, checks say nothing. */
+  readonly isThere: (kind: Kind, id: string) => boolean;
+  /** The plan that a guide's stated figures speak of; `undefined` where none can be made. */
+  readonly planOf: (guide: Guide) => Plan | undefined;
+}
+export type Kind = 'materials' | 'tools' | 'guides';
+
+/** Keys and indexes down to a value, as the author wrote them. */
+export type Way = readonly (string | number)[];
+
+/** A guide as it is written, with the places of its values. */
+export interface GuideRead {
+  readonly guide: Guide;
+  readonly place: (...way: Way) => Place;
+  readonly key: (...way: Way) => Place;
+  readonly prose: (at: ProsePlace) => Place;
+  /** What its author calls a step: "Melt the gel". */
+  readonly stepName: (id: string) => string;
+}
+
+/** A guide at one level. Ways count the rows of that level: `place('steps', 0)` is its first step, wherever it was written. */
+export interface GuideAtLevel extends GuideRead {
+  readonly at: GuideAt;
+}
+
+/** What checks are run on: what reading gives, and the day that counts as today. */
+export interface ToCheck {
+  readonly workspace: Workspace;
+  readonly origins: Origins;
+  /** Present but not readable: `materials/felt`. */
+  readonly unread: readonly string[];
+  readonly today: IsoDate;
+}
+
+export function makeContext({ workspace, origins, unread, today }: ToCheck): Context {
+  const notRead = new Set(unread);
+  const guides = Object.values(workspace.guides).map((guide) => guideRead(guide, origins));
+  const guidesAt = guides.flatMap(atItsLevels);
+  return {
+    workspace,
+    origins,
+    today,
+    guides,
+    guidesAt,
+    guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
+    isThere: (kind, id) => Object.hasOwn(workspace[kind], id) || notRead.has(`${kind}/${id}`),
+    planOf: () => undefined,
+  };
+}
+
+function guideRead(guide: Guide, origins: Origins): GuideRead {
+  const path = (way: Way): string => ['guides', guide.id, ...way].join('/');
+  return {
+    guide,
+    place: (...way) => origins.at(path(way)),
+    key: (...way) => origins.key(path(way)),
+    prose: (at) => origins.prose(guide.id, at),
+    stepName: (id) => stepName(guide, id),
+  };
+}
+
+/** None where a row is kept for a level that is not there (`row-of-unknown-level`): what else is wrong would follow from that. */
+function atItsLevels(read: GuideRead): readonly GuideAtLevel[] {
+  const { levels, materials, mixes, tools, steps, checks, cautions } = read.guide;
+  const rows: readonly { readonly only?: readonly string[] }[] = [
+    materials,
+    mixes,
+    tools,
+    steps,
+    checks,
+    cautions,
+  ].flat();
+  const isKnown = (level: string): boolean => levels.some(({ id }) => id === level);
+  if (!rows.every(({ only = [] }) => only.every(isKnown))) return [];
+  return levelsOf(read.guide).map((level) => atLevel(read, level));
+}
+
+/** Whether the steps can be done one after the other: again and again one is left whose steps before it are done. */
+function isInOrder(steps: GuideAt['steps']): boolean {
+  const done = new Set<string>();
+  while (done.size < steps.length) {
+    const next = steps.find(({ id, after }) => !done.has(id) && after.every((before) => done.has(before)));
+    if (!next) return false;
+    done.add(next.id);
+  }
+  return true;
+}
+
+function levelsOf(guide: Guide): readonly (string | undefined)[] {
+  const usual = usualLevel(guide);
+  return [usual, ...guide.levels.map(({ id }) => id).filter((id) => id !== usual)];
+}
+
+function atLevel(read: GuideRead, level: string | undefined): GuideAtLevel {
+  const at = planAt(read.guide, level);
+  const asWritten = ([list, index, ...rest]: Way): Way =>
+    typeof index === 'number' && isOfLevels(list, at)
+      ? [list, at.originOf[list][index]!, ...rest]
+      : [list!, ...(index === undefined ? [] : [index]), ...rest];
+  return {
+    ...read,
+    at,
+    place: (...way) => read.place(...asWritten(way)),
+    key: (...way) => read.key(...asWritten(way)),
+  };
+}
+
+function isOfLevels(list: Way[number] | undefined, { originOf }: GuideAt): list is RowsWithLevels {
+  return list !== undefined && list in originOf;
+}

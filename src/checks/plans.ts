@@ -1,0 +1,29 @@
+import type { Guide } from '../core/model/guide.ts';
+import type { Plan } from '../core/plan/result.ts';
+import { makePlan } from '../core/plan/plan.ts';
+import type { Context } from './context.ts';
+import { materialsNamed } from './usage.ts';
+
+/**
+ * The plans that stated figures speak of: so many models as they are stated for, by so many builders, at the usual
+ * level, in the reference week. None of a guide without stated figures, or of one that cannot be computed.
+ *
+ * @param stopped  Ids of the guides with findings that stop computing.
+ */
+export function plansOf(context: Context, stopped: ReadonlySet<string>): (guide: Guide) => Plan | undefined {
+  const known = new Map<string, Plan | undefined>();
+  return (guide) => {
+    if (!known.has(guide.id))
+      known.set(guide.id, stopped.has(guide.id) ? undefined : statedPlan(guide, context));
+    return known.get(guide.id);
+  };
+}
+
+function statedPlan(guide: Guide, { workspace, today }: Context): Plan | undefined {
+  const { states } = guide;
+  const isReadable = [...materialsNamed(guide)].every((id) => Object.hasOwn(workspace.materials, id));
+  if (!states || !isReadable) return undefined;
+  const demand = [{ guide: guide.id, wanted: states.for }];
+  const plan = makePlan(workspace, demand, { builders: states.builders, today });
+  return 'refused' in plan ? undefined : plan;
+}

@@ -1,0 +1,38 @@
+import type { Section } from '../core/model/prose.ts';
+import { nearName } from '../core/near-name.ts';
+import type { Check, Finding } from './check.ts';
+import type { GuideRead } from './context.ts';
+import { inWords } from './names.ts';
+
+/** A step that no heading of the prose belongs to, or more than one. */
+export const stepWithoutHeading: Check = {
+  code: 'step-without-heading',
+  gravity: 'incomplete',
+  find: ({ guides }) => guides.flatMap((read) => read.guide.steps.flatMap((_, step) => ofStep(read, step))),
+};
+
+function ofStep(read: GuideRead, index: number): readonly Finding[] {
+  const { steps, prose } = read.guide;
+  const { id, heading = inWords(id) } = steps[index]!;
+  const own = prose.sections.filter(({ step }) => step === id);
+  if (own.length === 1) return [];
+  const facts = { step: heading };
+  if (own.length > 1) {
+    const [second, first] = [own[1]!, own[0]!].map(({ at }) => read.prose(at));
+    return [{ variant: 'two', places: [second!, first!, read.place('steps', index, 'id')], facts }];
+  }
+  const near = nearSection(heading, prose.sections);
+  if (!near) return [{ places: [read.place('steps', index, 'id')], facts }];
+  const places = [read.place('steps', index, 'id'), read.prose(near.at)] as const;
+  return [{ variant: 'near', places, facts: { ...facts, near: near.heading } }];
+}
+
+/** A heading that belongs to no step and may be meant for this one. */
+function nearSection(heading: string, sections: readonly Section[]): Section | undefined {
+  const free = sections.filter((section) => section.heading !== '' && section.step === undefined);
+  const near = nearName(
+    heading,
+    free.map((section) => section.heading),
+  );
+  return free.find((section) => section.heading === near);
+}

@@ -1,0 +1,13 @@
+import type { Check } from './check.ts';
+import { pricedThings } from './priced-things.ts';
+import { written } from './written.ts';
+
+/** A price of which nobody says from which day it is. */
+export const undatedPrice: Check = {
+  code: 'undated-price',
+  gravity: 'incomplete',
+  find: (context) =>
+    pricedThings(context)
+      .filter(({ priced }) => priced === undefined)
+      .map(({ name, at }) => ({ places: [at], facts: { name, price: written(at) } })),
+};

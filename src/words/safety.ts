@@ -1,0 +1,11 @@
+/** What is said of every model, wherever it is met: pages, sheets, labels, plans. */
+export const safetyWords = {
+  trainingOnly: 'For training only, never for patient care.',
+  defers:
+    'Local policy first, then the supplier’s data sheet, then this guide; it does not replace licensed practice.',
+  electrosurgery: {
+    no: 'No electrosurgery on this model.',
+    unsaid: 'No electrosurgery on this model: its guide does not say that it is safe.',
+    yes: 'Electrosurgery may be used on this model.',
+  },
+} as const;

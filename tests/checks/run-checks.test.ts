@@ -1,0 +1,240 @@
+import { describe, expect, it } from 'vitest';
+import type { Diagnostic } from '../../src/core/diagnostic.ts';
+import { runChecks } from '../../src/checks/checks.ts';
+import { read } from '../../src/reading/read.ts';
+import { allCases, filesOf, findingsOf, type Case, type Change } from '../cases/workspace-of-case.ts';
+
+const guide = 'guides/needle-block/guide.md';
+
+/** What is found once the base is changed, by code. */
+function found(change: readonly Change[], today?: string): readonly Diagnostic[] {
+  const one: Case = { code: 'none', name: '', folder: '/nowhere', change };
+  return findingsOf(filesOf(one), today);
+}
+const codesOf = (findings: readonly Diagnostic[]): string[] => findings.map(({ code }) => code);
+const inGuide = (find: string, put: string): Change => ({ file: guide, find, put });
+
+describe('a sound workspace', () => {
+  it('is passed over in silence', () => {
+    expect(found([])).toEqual([]);
+  });
+
+  it('gives the same findings each time', () => {
+    const change = [inGuide('uses: [label]', 'uses: [lable]'), inGuide('harm: burns', 'hazards: []')];
+    expect(JSON.stringify(found(change))).toBe(JSON.stringify(found(change)));
+  });
+});
+
+describe('severity', () => {
+  const noPicture = inGuide('(tube-in-tin.jpg)', '(tube.jpg)');
+  const noPrice = { file: 'materials/label.yaml', find: '    price: 2.00 GBP\n', put: '' };
+  const reviewed = inGuide('status: draft', 'status: reviewed');
+
+  it('of what is missing is a warning in a draft, and an error from reviewed on', () => {
+    expect(found([noPicture]).map(({ severity }) => severity)).toEqual(['warning']);
+    expect(found([noPicture, reviewed]).map(({ severity }) => severity)).toEqual(['error']);
+  });
+
+  it('of a shared file is that of the strictest guide that uses it', () => {
+    expect(found([noPrice]).map(({ severity }) => severity)).toEqual(['warning']);
+    expect(found([noPrice, reviewed]).map(({ severity }) => severity)).toEqual(['error']);
+  });
+
+  it('of a shared file that no guide uses is that of a draft', () => {
+    const unused = [inGuide('  - use: label\n    count: 1\n', ''), inGuide('uses: [label]', 'uses: []')];
+    expect(found([...unused, noPrice, reviewed]).map(({ severity }) => severity)).toEqual(['warning']);
+  });
+
+  it('of what only the calendar changes stays a warning', () => {
+    expect(new Set(found([reviewed], '2028-01-01').map(({ severity }) => severity))).toEqual(
+      new Set(['warning']),
+    );
+  });
+
+  it('of what may hurt somebody is an error even in a draft', () => {
+    const unprotected = found([inGuide('steps: [melt-the-gel, pour]', 'steps: [pour]')]);
+    expect(unprotected.map(({ code, severity }) => `${severity} ${code}`)).toEqual([
+      'error hazard-without-caution',
+    ]);
+  });
+});
+
+describe('one cause, one message', () => {
+  it('a material that is not there is not measured, summed or priced as well', () => {
+    const renamed = inGuide('use: gelatin-powder', 'use: gelatine');
+    expect(codesOf(found([renamed, inGuide('uses: [gelatin-powder', 'uses: [gelatine')]))).toEqual([
+      'unknown-material',
+    ]);
+  });
+
+  it('a material that could not be read is not missed, and nothing is computed without it', () => {
+    const broken = { file: 'materials/gelatin-powder.yaml', find: 'form: bulk', put: 'form: powder' };
+    const stated = inGuide('electrosurgery: no', 'electrosurgery: no\nstates:\n  for: 4\n  hands-on: 1 min');
+    expect(codesOf(found([broken, stated]))).toEqual(['unknown-word']);
+  });
+
+  it('what is wrong at two levels is told once', () => {
+    const wrong = inGuide('amount: 120 g', 'amount:\n          shallow: 120 m\n          deep: 140 m');
+    expect(codesOf(found([wrong]))).toEqual(['unit-mismatch']);
+  });
+
+  it('what is wrong at one level alone is told as well', () => {
+    const wrong = inGuide(
+      '        deep: 16 h',
+      '        deep: 16 h\n    use-within:\n      shallow: 13 h\n      deep: 14 h',
+    );
+    const [broken, ...others] = found([wrong]);
+    expect([broken?.code, broken?.facts['wait'], others.length]).toEqual(['hold-limit-broken', '16 h', 0]);
+  });
+
+  it('steps in a circle are not called dangerous, unordered or late on top of it', () => {
+    expect(
+      codesOf(found([inGuide('    uses: [psyllium]', '    uses: [psyllium]\n    after: [unmould]')])),
+    ).toEqual(['steps-in-a-circle']);
+  });
+
+  it('a row for a level that is not there leaves nothing else to say', () => {
+    const change = inGuide('    uses: [label]', '    uses: [label]\n    only: [beginners]');
+    expect(codesOf(found([change]))).toEqual(['row-of-unknown-level']);
+  });
+
+  it('a figure is not compared while something stops the computing', () => {
+    const stated = inGuide('electrosurgery: no', 'electrosurgery: no\nstates:\n  for: 4\n  hands-on: 1 min');
+    expect(codesOf(found([stated]))).toEqual(['stated-hands-on-wrong']);
+    expect(codesOf(found([stated, inGuide('amount: 120 g', 'amount: 120 m')]))).toEqual(['unit-mismatch']);
+  });
+
+  it('a figure is not compared with a cost that is not complete', () => {
+    const stated = inGuide(
+      'electrosurgery: no',
+      'electrosurgery: no\nstates:\n  for: 4\n  used-each: 900 GBP',
+    );
+    const noPrice = { file: 'materials/label.yaml', find: '    price: 2.00 GBP\n', put: '' };
+    expect(codesOf(found([stated, noPrice]))).toEqual(['missing-price']);
+  });
+});
+
+describe('numbers in the text', () => {
+  const saying = (text: string) =>
+    found([inGuide('Lay the tube, then pour', `Lay the tube, then pour ${text}`)]);
+
+  // 1.2 L of gel in the front matter; gelatin of 0.6 g/mL: 120 g are 200 mL; 20 min are 1/3 h; 220 mm are 22 cm
+  it.each([
+    '[1.2 L of gel](material:gel)',
+    '[1200 mL of gel](material:gel)',
+    '[22 cm of tube](material:rubber-tube)',
+    '[120 g of gelatin](material:gelatin-powder)',
+    '[200 mL of gelatin](material:gelatin-powder)',
+    '[10 g of psyllium](material:psyllium)',
+    '[14 g of psyllium](material:psyllium)',
+    '[8–14 g of psyllium](material:psyllium)',
+    '[8 to 14 g of psyllium](material:psyllium)',
+    '[1 label](material:label)',
+    '[for 20 min](step:melt-the-gel)',
+    '[1/3 h of warming](step:melt-the-gel)',
+    '[12 h](step:pour)',
+    '[16 h](step:pour)',
+    '[24 h](step:pour)',
+    '[2 L tin](tool:loaf-tin)',
+    '[1 tin](tool:loaf-tin)',
+    '[the tin](tool:loaf-tin)',
+    '[the warning](caution:hot-gel)',
+  ])('%s agrees', (text) => {
+    expect(saying(text)).toEqual([]);
+  });
+
+  it.each([
+    ['[1.3 L of gel](material:gel)', '1.2 L'],
+    ['[12 g of psyllium](material:psyllium)', '8–14 g'],
+    ['[9–14 g of psyllium](material:psyllium)', '8–14 g'],
+    ['[210 mm of tube](material:rubber-tube)', '220 mm'],
+    ['[2 labels](material:label)', '1'],
+    ['[18 min](step:melt-the-gel)', '20 min or 4 min or 1 min'],
+    ['[13 h](step:pour)', '12 h or 16 h or 1 d'],
+    ['[3 tins](tool:loaf-tin)', '1'],
+  ])('%s does not', (text, is) => {
+    const [finding, ...others] = saying(text);
+    expect([finding?.code, finding?.facts['is'], others.length]).toEqual(['prose-disagrees', is, 0]);
+  });
+
+  it('a size may be said either way round, and in another unit', () => {
+    const sheet = inGuide(
+      '    length: 220 mm',
+      '    pieces:\n      - id: strip\n        size: 220 mm x 20 mm',
+    );
+    const sold = { file: 'materials/rubber-tube.yaml', find: 'holds: 3 m', put: 'holds: 300 mm x 300 mm' };
+    const said = (text: string) =>
+      found([sheet, sold, inGuide('Lay the tube', `Lay [${text} of tube](material:rubber-tube)`)]);
+    expect(said('20 mm x 220 mm')).toEqual([]);
+    expect(said('22 cm x 2 cm')).toEqual([]);
+    expect(codesOf(said('220 mm x 22 mm'))).toEqual(['prose-disagrees']);
+  });
+});
+
+describe('stated figures', () => {
+  // The base for 4 models: hands-on 5 + 8 + 14 + 4 x 4 = 43 min, so 38.7 to 47.3 min are within a tenth.
+  it.each([
+    ['39 min', true],
+    ['43 min', true],
+    ['47 min', true],
+    ['38 min', false],
+    ['48 min', false],
+  ])('%s of hands-on for 43 min: %s', (stated, agrees) => {
+    const change = inGuide(
+      'electrosurgery: no',
+      `electrosurgery: no\nstates:\n  for: 4\n  hands-on: ${stated}`,
+    );
+    expect(codesOf(found([change]))).toEqual(agrees ? [] : ['stated-hands-on-wrong']);
+  });
+
+  /**
+   * One builder, from Monday 09:00: 5 min, 8 min, wait 20 min, 14 min to 09:47, 12 h of the fridge to 21:47, next
+   * morning 09:00 4 x 4 min, ready 09:16: 24 h 16 min. A working day later is 48 h 16 min.
+   */
+  it.each([
+    ['1 d 15 min', 'stated-build-time-wrong'],
+    ['1 d 16 min', undefined],
+    ['2 d 16 min', undefined],
+    ['2 d 17 min', 'stated-build-time-wrong'],
+  ])('ready in %s, for 24 h 16 min: %s', (stated, code) => {
+    const change = inGuide(
+      'electrosurgery: no',
+      `electrosurgery: no\nstates:\n  for: 4\n  ready-in: ${stated}`,
+    );
+    expect(codesOf(found([change]))).toEqual(code === undefined ? [] : [code]);
+  });
+});
+
+describe('prices', () => {
+  // Priced on 2026-09-14: a year later to the day is not more than a year.
+  it.each([
+    ['2027-09-14', 0],
+    ['2027-09-15', 7],
+  ])('are looked at on %s: %i too old', (today, count) => {
+    expect(codesOf(found([], today))).toEqual(Array.from({ length: count }, () => 'old-price'));
+  });
+});
+
+describe('whatever is wrong together', () => {
+  const cases = allCases().filter(({ code }) => code !== 'base');
+
+  it('nothing that the cases break, two at a time, makes the checks fail', () => {
+    const pairs = cases.flatMap((one, i) => [[one, cases[(i * 7 + 3) % cases.length]!] as const]);
+    const tried = pairs.filter(([one, other]) => runsBoth(one, other));
+    expect(tried.length).toBeGreaterThan(50);
+  });
+
+  function runsBoth(one: Case, other: Case): boolean {
+    const both: Case = { ...one, change: [...(one.change ?? []), ...(other.change ?? [])] };
+    let files;
+    try {
+      files = filesOf(both);
+    } catch {
+      return false; // both change the same line
+    }
+    const { workspace, origins, unread } = read(files);
+    return (
+      workspace !== undefined && runChecks({ workspace, origins, unread, today: '2026-11-25' }).length >= 0
+    );
+  }
+});
