@@ -29,7 +29,7 @@ export interface Place {
 }
 
 /** How a problem weighs by the guide's status; the one table of severities stands in `severityFor`. */
-export type Gravity = 'stops' | 'incomplete' | 'calendar' | 'note';
+export type Gravity = 'stops' | 'incomplete' | 'calendar' | 'local' | 'note';
 
 /**
  * How severe a problem is, by its gravity and by the status of the (strictest) guide it touches.
@@ -37,6 +37,7 @@ export type Gravity = 'stops' | 'incomplete' | 'calendar' | 'note';
  * - `stops`: stops computing, or is unsafe: always an error.
  * - `incomplete`: a warning in a draft, an error from `reviewed` on.
  * - `calendar`: only the calendar changed it (an old price, an overdue review): always a warning.
+ * - `local`: only this program's own lists changed it (a place that it does not count): always a warning.
  * - `note`: never more than a note.
  */
 export function severityFor(gravity: Gravity, status: 'draft' | 'reviewed' | 'approved'): Severity {
@@ -46,6 +47,7 @@ export function severityFor(gravity: Gravity, status: 'draft' | 'reviewed' | 'ap
     case 'incomplete':
       return status === 'draft' ? 'warning' : 'error';
     case 'calendar':
+    case 'local':
       return 'warning';
     case 'note':
       return 'note';

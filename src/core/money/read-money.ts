@@ -38,7 +38,7 @@ function currencyIn(text: string, { written, rest }: Written): Reading<string> {
   if (currency === '') return refuse('currency-missing', text, { number: written });
   if (!/^\p{L}+$/u.test(currency)) return refuse('money-unreadable', text);
   if (!/^[A-Za-z]{3}$/.test(currency)) return refuse('currency-unknown', text, { currency, number: written });
-  const nearest = `${written} ${currency.toUpperCase()}`;
+  const nearest = currency.toUpperCase();
   return refuse('currency-unknown.near', text, { currency, number: written, nearest });
 }
 

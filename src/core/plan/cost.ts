@@ -3,7 +3,8 @@ import { inCurrency } from '../money/money.ts';
 import { type Exact, exact, zero } from '../quantity/exact.ts';
 import type { Bought } from './buy.ts';
 import { knowsCharge } from './deliveries.ts';
-import { type Line, goodOnes } from './line.ts';
+import { type Lines, rolledUp, shareOf } from './inserts.ts';
+import { goodOnes } from './line.ts';
 import { unitPrice } from './offers.ts';
 import { sharedOutlay } from './outlay.ts';
 import { costPerUse } from './per-use.ts';
@@ -12,8 +13,7 @@ import { toolOutlay, toolWear } from './tools.ts';
 import { plus, usedByRow } from './used.ts';
 
 /** What the costs of a plan are made of. */
-export interface ToCost extends Bought {
-  readonly lines: readonly Line[];
+export interface ToCost extends Bought, Lines {
   readonly requirements: readonly Requirement[];
   readonly tools: readonly ToolNeed[];
   /** Person-minutes of hands-on of each line. */
@@ -27,68 +27,78 @@ export interface ToCost extends Bought {
  */
 export function costOf(work: ToCost): PlanCost {
   const { lines, purchases, deliveries, tools, handsOn, workspace } = work;
-  const outlay = [
-    ...purchases.map(({ cost }) => cost ?? zero),
-    ...deliveries.map(({ charge }) => charge),
-  ].reduce(plus, zero);
+  const packs = purchases.map(({ cost }) => cost ?? zero).reduce(plus, zero);
+  const outlay = deliveries.map(({ charge }) => charge).reduce(plus, packs);
   const toBuy = toolOutlay(tools, workspace);
-  const wear = lines.map((line) => toolWear(line, workspace));
-  const rows = lines.map((line) => usedByRow(line, workspace));
-  const used = rows.map((costs) => costs.reduce(plus, zero));
-  const shares = sharedOutlay(work, used);
   return {
     currency: workspace.program.currency,
-    complete:
-      purchases.every(({ cost }) => cost) &&
-      work.requirements.every(
-        ({ material, amount }) => priceOf(material, amount.unit, workspace) !== undefined,
-      ) &&
-      deliveries.every(({ supplier }) => knowsCharge(supplier, workspace.program)),
-    toolsComplete: toBuy.complete && wear.every(({ complete }) => complete),
+    complete: knowsPrices(work),
+    toolsComplete: toBuy.complete && lines.every((line) => toolWear(line, workspace).complete),
     outlay,
     cashToStart: outlay.add(toBuy.price),
-    each: lines.map((line, i) => {
-      const amounts = {
-        rows: rows[i]!,
-        used: used[i]!,
-        outlay: shares[i]!,
-        tools: wear[i]!.price,
-        handsOn: handsOn[i]!,
-      };
-      return lineCost(line, amounts, workspace);
-    }),
+    each: lineCosts(work),
     handsOn: handsOn.reduce((sum, minutes) => sum + minutes, 0),
   };
 }
 
-function priceOf(material: string, unit: string, { materials, program }: Workspace): Exact | undefined {
-  return unitPrice(materials[material]!, unit, program);
+/** Whether every pack, every usual price, and every delivery is known. */
+function knowsPrices({ lines, requirements, purchases, deliveries, workspace }: ToCost): boolean {
+  const { materials, program } = workspace;
+  const between = lines.flatMap(({ at }) => at.inUse.between?.uses ?? []);
+  const priced = [...requirements, ...between].map(({ material, amount }) =>
+    unitPrice(materials[material]!, amount.unit, program),
+  );
+  return (
+    purchases.every(({ cost }) => cost !== undefined) &&
+    priced.every((price) => price !== undefined) &&
+    deliveries.every(({ supplier }) => knowsCharge(supplier, program))
+  );
 }
 
-/** All models of a line together. */
-interface LineAmounts {
-  readonly rows: readonly Exact[];
-  readonly used: Exact;
-  readonly outlay: Exact;
-  readonly tools: Exact;
-  readonly handsOn: number;
+/** Of each line, with the models that go into its own; divided by its good ones. */
+function lineCosts(work: ToCost): readonly LineCost[] {
+  const { lines, handsOn, workspace } = work;
+  const wage = hourlyWage(workspace);
+  const ownRows = lines.map((line) => usedByRow(line, workspace));
+  const ownUsed = ownRows.map((costs) => costs.reduce(plus, zero));
+  const used = rolledUp(work, ownUsed);
+  const outlay = rolledUp(work, sharedOutlay(work, ownUsed));
+  const tools = rolledUp(
+    work,
+    lines.map((line) => toolWear(line, workspace).price),
+  );
+  const labour = rolledUp(
+    work,
+    handsOn.map((minutes) => wage.mul(exact(minutes)).div(exact(60))),
+  );
+  return lines.map((line, i) => {
+    const each = (all: Exact): Exact => all.div(exact(goodOnes(line)));
+    const perUse = costPerUse(line, withInserts(work, i, ownRows[i]!, used), workspace);
+    return {
+      used: each(used[i]!),
+      outlay: each(outlay[i]!),
+      withTools: each(used[i]!.add(tools[i]!)),
+      withLabour: each(used[i]!.add(tools[i]!).add(labour[i]!)),
+      ...(perUse ? { perUse } : {}),
+      handsOn: handsOn[i]!,
+    };
+  });
 }
 
-function lineCost(
-  line: Line,
-  { rows, used, outlay, tools, handsOn }: LineAmounts,
-  workspace: Workspace,
-): LineCost {
-  const { labour } = workspace.program;
-  const wage = (labour && inCurrency(labour, workspace.program)) ?? zero;
-  const each = (all: Exact): Exact => all.div(exact(goodOnes(line)));
-  const perUse = costPerUse(line, rows, workspace);
-  return {
-    used: each(used),
-    outlay: each(outlay),
-    withTools: each(used.add(tools)),
-    withLabour: each(used.add(tools).add(wage.mul(exact(handsOn)).div(exact(60)))),
-    ...(perUse ? { perUse } : {}),
-    handsOn,
-  };
+/** For one person; nothing where the program pays none. */
+function hourlyWage({ program }: Workspace): Exact {
+  return (program.labour && inCurrency(program.labour, program)) ?? zero;
+}
+
+/** Used cost of each row of a line, where a row uses models of another line that of those. */
+function withInserts(
+  { lines, inserts }: Lines,
+  line: number,
+  rows: readonly Exact[],
+  used: readonly Exact[],
+): readonly Exact[] {
+  return rows.map((own, row) => {
+    const insert = inserts.find((other) => other.into === line && other.row === row);
+    return insert ? shareOf(lines[insert.of]!, insert.count).mul(used[insert.of]!) : own;
+  });
 }

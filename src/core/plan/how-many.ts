@@ -2,6 +2,7 @@ import { type Exact, ceil, exact, zero } from '../quantity/exact.ts';
 
 /** How many are wanted, spare, and made so that as many good ones are left. */
 export interface HowMany {
+  /** Those that go into other models of the plan included. */
   readonly wanted: number;
   readonly spares: number;
   readonly made: number;
@@ -12,11 +13,14 @@ export interface HowMany {
  *
  *     100 at 10 % spares -> 110      9 good of 10 -> ceil(10 / 9/10) = 12      8 at 5 % -> 9: one spare at least
  *
- * @param yields  Good ones of those made, above 0 up to 1.
- * @param rate    Share of spares; zero for none.
+ * @param asked      Wanted for themselves: they alone have spares.
+ * @param forOthers  Wanted for other models of the plan, whose own spares are counted there.
+ * @param yields     Good ones of those made, above 0 up to 1.
+ * @param rate       Share of spares; zero for none.
  */
-export function howMany(wanted: number, yields: Exact, rate: Exact): HowMany {
-  const spares = rate.compare(zero) > 0 ? Math.max(1, ceil(rate.mul(exact(wanted)))) : 0;
+export function howMany(asked: number, forOthers: number, yields: Exact, rate: Exact): HowMany {
+  const spares = asked > 0 && rate.compare(zero) > 0 ? Math.max(1, ceil(rate.mul(exact(asked)))) : 0;
+  const wanted = asked + forOthers;
   return { wanted, spares, made: ceil(exact(wanted).div(yields)) + spares };
 }
 

@@ -23,8 +23,10 @@ export function runsOfPlan(lines: readonly Line[], workspace: Workspace, clock: 
   return lines.flatMap(({ at, made }, line) =>
     at.steps.flatMap((step) => {
       const wait = waitMinutes(step, workspace, clock);
-      return runsOf(modelsServed(at, step.for, made), made).map((models, run) => {
-        const handsOn = handsOnMinutes(step, models.length);
+      const runs = runsOf(modelsServed(at, step.for, made), made);
+      const [full, last] = [runs[0]!, runs.at(-1)!].map((models) => handsOnMinutes(step, models.length));
+      return runs.map((models, run) => {
+        const handsOn = run < runs.length - 1 ? full! : last!;
         return { line, step, run, models, handsOn, wait, people: handsOn > 0 ? step.people : 0 };
       });
     }),

@@ -3,10 +3,11 @@ import { schedule } from '../solve/schedule/schedule.ts';
 import type { Arrivals } from './arrivals.ts';
 import { plannedJobs } from './back.ts';
 import type { Clock } from './clock.ts';
+import type { Lines } from './inserts.ts';
 import { jobsOf, stepsAfter } from './jobs.ts';
 import { goodUntil } from './keeping.ts';
 import type { Line } from './line.ts';
-import { noSchedule } from './obstacle.ts';
+import { headingOf, noSchedule } from './obstacle.ts';
 import { type Run, personMinutes } from './plan-runs.ts';
 import { buildersAt, resourcesOf } from './resources.ts';
 import type { NoSchedule, PlannedJob, PlannedSchedule } from './result.ts';
@@ -18,13 +19,14 @@ export const improvedUpTo = 2_000;
 export const scheduledUpTo = 20_000;
 
 /** What a schedule is made of. */
-export interface ToSchedule {
-  readonly lines: readonly Line[];
+export interface ToSchedule extends Lines {
   readonly runs: readonly Run[];
   readonly workspace: Workspace;
   readonly clock: Clock;
   readonly arrivals: Arrivals;
   readonly builders: number;
+  /** Schedules that may be tried. */
+  readonly effort: number | undefined;
 }
 
 /** Who does what when, forwards from the start: everything ready as early as possible. */
@@ -35,6 +37,8 @@ export function planSchedule(work: ToSchedule): PlannedSchedule | { readonly non
       none: { code: 'too-many-runs', facts: { runs: String(runs.length), most: String(scheduledUpTo) } },
     };
   }
+  const lit = litVapour(work.lines);
+  if (lit) return { none: lit };
   const found = scheduleRuns(work);
   if ('none' in found) return found;
   const planned = inWords(work, found);
@@ -44,6 +48,17 @@ export function planSchedule(work: ToSchedule): PlannedSchedule | { readonly non
   return { ...planned, buildTime: 'none' in atHand ? planned.makespan : inWords(work, atHand).makespan };
 }
 
+/** A step that makes vapour and is an ignition cannot be kept apart from itself. */
+function litVapour(lines: readonly Line[]): NoSchedule | undefined {
+  for (const { at, hazards } of lines) {
+    const step = at.steps.find(({ ignition }, index) => ignition && hazards[index]!.vapour);
+    const heading = step && headingOf(at, step.id);
+    if (heading)
+      return { code: 'schedule-impossible', variant: 'exclusion', facts: { step: heading, other: heading } };
+  }
+  return undefined;
+}
+
 interface Found {
   readonly jobs: readonly PlannedJob[];
   readonly lowerBound: number;
@@ -51,11 +66,12 @@ interface Found {
 }
 
 function scheduleRuns(work: ToSchedule): Found | { readonly none: NoSchedule } {
-  const { lines, runs, workspace, clock, builders } = work;
+  const { lines, inserts, runs, workspace, clock, builders } = work;
   const jobs = jobsOf(lines, runs);
   const resources = resourcesOf(lines, workspace.program, builders);
-  const workload: Workload = { lines, jobs, resources, clock, notBefore: notBefore(work) };
-  const problem = translate(runs.length > improvedUpTo ? { ...workload, budget: 1 } : workload);
+  const workload: Workload = { lines, inserts, jobs, resources, clock, notBefore: notBefore(work) };
+  const budget = runs.length > improvedUpTo ? 1 : work.effort;
+  const problem = translate(budget === undefined ? workload : { ...workload, budget });
   const result = schedule(problem);
   const context = { lines, jobs, resources, problem };
   if ('impossible' in result) return { none: noSchedule('schedule-impossible', result.impossible, context) };

@@ -1,24 +1,19 @@
 import type { Diagnostic } from '../diagnostic.ts';
 import type { Workspace } from '../model/workspace.ts';
-import { exact } from '../quantity/exact.ts';
 import { arrivalsOf, datedDeliveries } from './arrivals.ts';
 import { buy } from './buy.ts';
 import { costOf } from './cost.ts';
 import type { DemandLine, PlanSettings } from './demand.ts';
-import { type Demanded, demanded } from './demanded.ts';
-import { stepHazards } from './hazards.ts';
-import { howMany, inFullRuns } from './how-many.ts';
+import { demanded } from './demanded.ts';
+import { type Lines, withInserts } from './inserts.ts';
 import type { Line } from './line.ts';
 import { personMinutes, runsOfPlan } from './plan-runs.ts';
 import { planSchedule } from './plan-schedule.ts';
 import { plannedLine } from './planned-line.ts';
 import { type Settings, readSettings } from './read-settings.ts';
 import { refusal } from './refusal.ts';
-import { densityOf, requirementsOf } from './requirements.ts';
+import { requirementsOf } from './requirements.ts';
 import type { Plan } from './result.ts';
-import { modelsServed } from './runs.ts';
-import { needsOf } from './scale.ts';
-import { drawsOf } from './shares.ts';
 import { toolNeeds } from './tools.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -42,35 +37,23 @@ export function makePlan(
   const set = readSettings(workspace.program, settings);
   const refused = [...('refused' in asked ? asked.refused : []), ...('refused' in set ? set.refused : [])];
   if ('refused' in asked || 'refused' in set) return { refused };
-  const lines = asked.lines.map((line) => lineOf(line, workspace, set));
-  const tooMany = lines.filter(({ made }) => made > madeUpTo);
-  return tooMany.length > 0 ? { refused: tooMany.map(tooManyMade) } : planLines(lines, workspace, set);
+  const all = withInserts(asked.lines, workspace, set.spares);
+  if ('refused' in all) return all;
+  const tooMany = all.lines.filter(({ made }) => made > madeUpTo);
+  return tooMany.length > 0 ? { refused: tooMany.map(tooManyMade) } : planLines(all, workspace, set);
 }
 
 function tooManyMade({ at, made }: Line): Diagnostic {
   return refusal('too-many-made', { guide: at.id, made: String(made), most: String(madeUpTo) });
 }
 
-function lineOf({ at, wanted }: Demanded, workspace: Workspace, { spares }: Settings): Line {
-  const counts = howMany(wanted, exact(at.yields), spares);
-  const alwaysFull = at.steps.filter(({ partial }) => !partial).map((step) => modelsServed(at, step.for, 1));
-  const made = inFullRuns(counts.made, alwaysFull);
-  return {
-    ...counts,
-    made,
-    at,
-    needs: needsOf(at, made, made),
-    draws: drawsOf(at, (material) => densityOf(workspace.materials[material])),
-    hazards: stepHazards(at, workspace),
-  };
-}
-
-function planLines(lines: readonly Line[], workspace: Workspace, { clock, builders, stock }: Settings): Plan {
+function planLines(all: Lines, workspace: Workspace, { clock, builders, stock, effort }: Settings): Plan {
+  const { lines } = all;
   const requirements = requirementsOf(lines, workspace);
   const bought = buy(requirements, workspace, stock, cutFrom(lines));
   const runs = runsOfPlan(lines, workspace, clock);
   const arrivals = arrivalsOf(bought.purchases, workspace, clock);
-  const schedule = planSchedule({ lines, runs, workspace, clock, arrivals, builders });
+  const schedule = planSchedule({ ...all, runs, workspace, clock, arrivals, builders, effort });
   const tools = toolNeeds(lines, workspace, 'none' in schedule ? [] : schedule.jobs);
   const handsOn = lines.map((_, line) => personMinutes(runs.filter((run) => run.line === line)));
   const plan = {
@@ -79,7 +62,7 @@ function planLines(lines: readonly Line[], workspace: Workspace, { clock, builde
     purchases: bought.purchases,
     deliveries: datedDeliveries(bought.deliveries, bought.purchases, workspace, clock),
     tools,
-    cost: costOf({ ...bought, lines, requirements, tools, handsOn, workspace }),
+    cost: costOf({ ...bought, ...all, requirements, tools, handsOn, workspace }),
     schedule,
   };
   return { ...plan, warnings: warningsOf({ plan, lines, runs, workspace }) };

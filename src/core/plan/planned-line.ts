@@ -5,12 +5,14 @@ import { stepTakes } from './step-takes.ts';
 
 /** A line as the plan tells it: counts, needs, and step by step its runs, what they take and what can hurt there. */
 export function plannedLine(line: Line): PlannedLine {
-  const { at, wanted, spares, made, needs } = line;
+  const { at, part, wanted, forOthers, spares, made, needs } = line;
   return {
     guide: at.id,
     ...(at.level === undefined ? {} : { level: at.level }),
+    ...(part === undefined ? {} : { part }),
     at,
     wanted,
+    ...(forOthers > 0 ? { forOthers } : {}),
     spares,
     made,
     rows: needs.rows,

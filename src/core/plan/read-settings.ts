@@ -13,6 +13,8 @@ export interface Settings {
   /** Share of spares to add; zero for none. */
   readonly spares: Exact;
   readonly stock: PlanSettings['stock'];
+  /** Schedules that may be tried. */
+  readonly effort: number | undefined;
 }
 
 /** So many builders at most; more people than that share no bench. */
@@ -20,14 +22,19 @@ const buildersUpTo = 1_000;
 
 export function readSettings(
   program: Program,
-  { start, builders = program.builders, spares, stock }: PlanSettings,
+  { start, builders = program.builders, spares, stock, effort }: PlanSettings,
 ): Settings | { readonly refused: readonly Diagnostic[] } {
   const clock = clockFor(program, start);
   const isCrew = Number.isInteger(builders) && builders >= 1 && builders <= buildersUpTo;
   const crew = refusal('builders-out-of-range', { builders: String(builders), most: String(buildersUpTo) });
-  const refused = [...('code' in clock ? [clock] : []), ...(isCrew ? [] : [crew])];
+  const isEffort = effort === undefined || (Number.isInteger(effort) && effort >= 1);
+  const refused = [
+    ...('code' in clock ? [clock] : []),
+    ...(isCrew ? [] : [crew]),
+    ...(isEffort ? [] : [refusal('effort-out-of-range', { effort: String(effort) })]),
+  ];
   if ('code' in clock || refused.length > 0) return { refused };
-  return { clock, builders, spares: spares === undefined ? zero : exact(spares), stock };
+  return { clock, builders, spares: spares === undefined ? zero : exact(spares), stock, effort };
 }
 
 /** Dated where a start is set, else the reference week. */

@@ -32,15 +32,16 @@ interface MaterialPart {
   readonly usual: Measure;
 }
 
-/** Rows of materials, and ingredients of mixes. */
+/** Rows of materials, and at the first row of a mix all that is in it. */
 function materialParts(at: GuideAt, { rows, mixes }: Needs): MaterialPart[] {
-  const isMix = (id: string): boolean => at.mixes.some((mix) => mix.id === id);
-  return [
-    ...rows.map(({ row, total, usual }) => ({ material: at.materials[row]!.use, total, usual })),
-    ...mixes.flatMap(({ ingredients }) =>
-      ingredients.map(({ use, ...need }) => ({ material: use, ...need })),
-    ),
-  ].filter(({ material }) => !isMix(material) && !isGuide(material));
+  const uses = rows.map(({ row }) => at.materials[row]!.use);
+  return rows.flatMap(({ total, usual }, row) => {
+    const material = uses[row]!;
+    const mix = mixes.find((need) => need.mix === material);
+    if (!mix) return isGuide(material) ? [] : [{ material, total, usual }];
+    if (uses.indexOf(material) < row) return [];
+    return mix.ingredients.map((part) => ({ material: part.use, total: part.total, usual: part.usual }));
+  });
 }
 
 /** A row may use the model of another guide: `guide:vessel-insert`. */

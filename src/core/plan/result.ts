@@ -28,7 +28,12 @@ export interface PlannedLine {
   readonly level?: string;
   /** The guide at that level, as the plan used it. */
   readonly at: GuideAt;
+  /** The part that is made alone, where one was asked for. */
+  readonly part?: string;
+  /** Good ones, without spares. */
   readonly wanted: number;
+  /** So many of those wanted go into other models of this plan; left out where none do. */
+  readonly forOthers?: number;
   readonly spares: number;
   /** At least wanted + spares: more where some fail, or where runs are always full. */
   readonly made: number;
@@ -152,7 +157,7 @@ export interface PlanCost {
   /** Person-minutes of hands-on, all lines. */
   readonly handsOn: number;
 }
-/** Per good model, but for the hours. */
+/** Per good model, but for the hours. A model that goes into another counts in both: where it is made, and there. */
 export interface LineCost {
   readonly used: Exact;
   readonly outlay: Exact;

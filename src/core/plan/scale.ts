@@ -25,27 +25,28 @@ export function needsOf(at: GuideAt, models: number, made: number): Needs {
 
 function rowNeed(at: GuideAt, row: RowAt, models: number, made: number): Omit<RowNeed, 'row'> {
   const portions = portionsFor(at, row, models, made);
-  return row.pieces.length > 0 ? pieceNeed(row, portions) : amountNeed(row, portions, models);
+  return row.pieces.length > 0 ? pieceNeed(row, portions, models) : amountNeed(row, portions, models);
 }
 
 /**
  * How often the row's amount is taken for so many models: a started portion counts in full.
  *
- *     each model: 10 models -> 10      every 4 models: 10 models -> 3      the batch -> 1
+ *     each model: 10 models -> 10      every 4 models: 10 models -> 3      the batch -> 1      does 30 models -> 1
  */
 export function portionsFor(at: GuideAt, row: RowAt, models: number, made: number): number {
-  return Math.ceil(models / modelsServed(at, row.for, made));
+  return Math.ceil(models / (row.does ?? modelsServed(at, row.for, made)));
 }
 
-/** What waste makes of one: `x 1.05`. */
-function withWaste(row: RowAt): Exact {
-  return one.add(exact(row.waste));
+/** The share of those portions that is used: all, but of what does for many models only so many of them. */
+function shareUsed(row: RowAt, portions: number, models: number): Exact {
+  return row.does === undefined ? one : exact(models).div(exact(row.does)).div(exact(portions));
 }
 
 function amountNeed(row: RowAt, portions: number, models: number): Omit<RowNeed, 'row'> {
   const { most, usual, unit } = amountOf(row);
-  const exactly = row.does === undefined ? exact(portions) : exact(models).div(exact(row.does));
-  const used = exactly.mul(withWaste(row));
+  const used = exact(portions)
+    .mul(shareUsed(row, portions, models))
+    .mul(one.add(exact(row.waste)));
   const taken = row.does === undefined ? used : exact(ceil(used));
   return {
     total: times({ value: exact(most), unit }, taken),
@@ -61,11 +62,11 @@ export function amountOf(row: RowAt): NonNullable<RowAt['amount']> {
   return row.amount;
 }
 
-function pieceNeed(row: RowAt, portions: number): Omit<RowNeed, 'row'> {
+function pieceNeed(row: RowAt, portions: number, models: number): Omit<RowNeed, 'row'> {
   const pieces = row.pieces.map(({ id, count }) => ({ piece: id, count: withExtras(count * portions, row) }));
   const total = stockFor(row, pieces);
   const once = row.pieces.map(({ id, count }) => ({ piece: id, count }));
-  return { total, usual: total, one: stockFor(row, once), pieces };
+  return { total, usual: times(total, shareUsed(row, portions, models)), one: stockFor(row, once), pieces };
 }
 
 /** Pieces to cut so that whole extra ones cover the waste: 21 at 5 % -> 21 + 2. */

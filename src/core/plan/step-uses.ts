@@ -23,16 +23,25 @@ export function usesOf(at: GuideAt, step: StepAt): readonly StepUseAt[] {
   return at.steps.length === 1 ? at.materials.map(({ id }) => ({ material: id })) : [];
 }
 
-/** The meaning of a name: a row's own id comes first, then what rows use, then a mix, then ingredients. */
+/**
+ * The meaning of a name: the row of that id; else the mix, with the rows that draw on it; else the ingredient, in each
+ * mix that has it; else every row of that material.
+ */
 export function meaningOf(at: GuideAt, name: string): Named {
-  const byId = indexesOf(at.materials, (row) => row.id === name);
-  const rows = byId.length > 0 ? byId : indexesOf(at.materials, (row) => row.use === name);
-  const mixes = at.mixes
-    .map(({ id }) => id)
-    .filter((id) => id === name || rows.some((i) => at.materials[i]!.use === id));
-  const ingredients =
-    rows.length + mixes.length > 0 ? [] : at.mixes.flatMap((mix) => ingredientsOf(mix, name));
-  return { rows, mixes, ingredients };
+  const nothing: Named = { rows: [], mixes: [], ingredients: [] };
+  const drawing = indexesOf(at.materials, (row) => row.use === name);
+  const isMix = at.mixes.some(({ id }) => id === name);
+  if (isMix) return { ...nothing, rows: drawing, mixes: [name] };
+  const own = indexesOf(at.materials, (row) => row.id === name);
+  if (own.length > 0) return { ...nothing, rows: own, mixes: mixesOf(at, own) };
+  const ingredients = at.mixes.flatMap((mix) => ingredientsOf(mix, name));
+  return ingredients.length > 0 ? { ...nothing, ingredients } : { ...nothing, rows: drawing };
+}
+
+/** Mixes that rows draw on. */
+function mixesOf(at: GuideAt, rows: readonly number[]): readonly string[] {
+  const ids = at.mixes.map(({ id }) => id);
+  return [...new Set(rows.map((i) => at.materials[i]!.use))].filter((id) => ids.includes(id));
 }
 
 function ingredientsOf(mix: MixAt, name: string): Named['ingredients'] {

@@ -2,6 +2,8 @@ import type { Exclusion, Member, ScheduleProblem } from '../solve/schedule/probl
 import type { Clock } from './clock.ts';
 import { heldThings } from './held.ts';
 import type { Jobs } from './jobs.ts';
+import { insertLags } from './insert-lags.ts';
+import type { Lines } from './inserts.ts';
 import { lagsOf } from './lags.ts';
 import type { Line } from './line.ts';
 import type { Run } from './plan-runs.ts';
@@ -10,8 +12,7 @@ import { vapourMinutes } from './step-times.ts';
 import { isInHand } from './step-uses.ts';
 
 /** What the translation of a plan starts from. */
-export interface Workload {
-  readonly lines: readonly Line[];
+export interface Workload extends Lines {
   readonly jobs: Jobs;
   readonly resources: Resources;
   readonly clock: Clock;
@@ -22,14 +23,22 @@ export interface Workload {
 }
 
 /** The guides of a plan as a general scheduling problem; job by job in the order of `Jobs`. */
-export function translate({ lines, jobs, resources, clock, notBefore, budget }: Workload): ScheduleProblem {
+export function translate({
+  lines,
+  inserts,
+  jobs,
+  resources,
+  clock,
+  notBefore,
+  budget,
+}: Workload): ScheduleProblem {
   const { runs, waits } = jobs;
   const steps = [...new Set(runs.map(({ step }) => step))];
   const waiting = waits.map(({ of }) => runs[of]!);
   const nothing = resources.capacities.map(() => 0);
   return {
     durations: [...runs.map(({ handsOn }) => handsOn), ...waiting.map(({ wait }) => wait)],
-    lags: lagsOf(lines, jobs),
+    lags: [...lagsOf(lines, jobs), ...insertLags(lines, inserts, jobs)],
     demands: [...runs.map((run) => demandOf(run, lines[run.line]!, resources)), ...waits.map(() => nothing)],
     capacities: resources.capacities,
     calendars: [clock.calendar],

@@ -25,6 +25,7 @@ export interface ToJudge {
 export function warningsOf(work: ToJudge): readonly Diagnostic[] {
   return [
     ...work.lines.flatMap((line) => moreOfIt(line, work.workspace)),
+    ...firstGoesOff(work),
     ...moreMade(work),
     ...pricesMissing(work),
     ...boughtByArea(work),
@@ -34,6 +35,15 @@ export function warningsOf(work: ToJudge): readonly Diagnostic[] {
     ...arrivalsUnsaid(work),
     ...nearFreeDelivery(work),
   ];
+}
+
+/** The first models have gone off before the last are ready. */
+function firstGoesOff({ plan, lines }: ToJudge): Diagnostic[] {
+  if ('none' in plan.schedule) return [];
+  return plan.schedule.lines.flatMap(({ ready, useBy }, line) => {
+    const isLate = useBy !== undefined && useBy < ready;
+    return isLate ? [warning('first-goes-off', { guide: lines[line]!.at.title })] : [];
+  });
 }
 
 /** Runs that are always full make more than was asked. */

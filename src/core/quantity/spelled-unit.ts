@@ -34,8 +34,7 @@ export function unknownUnit(text: string, number: string, name: string) {
     return refuse('unit-system-missing', text, { unit: name, choices: written });
   }
   const nearest = nearestUnit(name);
-  if (nearest)
-    return refuse('unit-unknown.near', text, { unit: name, number, nearest: `${number} ${nearest}` });
+  if (nearest) return refuse('unit-unknown.near', text, { unit: name, number, nearest });
   return refuse('unit-unknown', text, { unit: name, number });
 }
 

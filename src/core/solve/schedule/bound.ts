@@ -1,4 +1,5 @@
 import { finish, fit, openHours, type OpenHours } from './calendar.ts';
+import { endOfCycles } from './cycles.ts';
 import type { Ground } from './ground.ts';
 import type { Moment, Obstacle } from './problem.ts';
 
@@ -22,7 +23,7 @@ export function lowerBound(ground: Ground): number | { impossible: Obstacle } {
     const jobs = [...new Set(loads.flatMap(({ jobs }) => jobs))];
     if (end.work === Infinity) return { impossible: { because: 'calendar', jobs, resource } };
     if (end.work > latest) return { impossible: { because: 'deadline', jobs, resource } };
-    bound = Math.max(bound, end.all);
+    bound = Math.max(bound, end.all, endOfCycles(ground, resource));
   }
   return bound;
 }
@@ -53,7 +54,7 @@ function loadsOf(ground: Ground, resource: number): Load[] {
     const jobs = [...from, ...to].map(([job]) => job);
     loads.push({
       jobs,
-      minutes: count * Math.max(...ways[hold]!.map((way) => way.minutes)),
+      minutes: count * Math.max(0, ...ways[hold]!.map((way) => way.minutes)),
       head,
       tail,
       deadline: Infinity,

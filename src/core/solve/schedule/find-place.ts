@@ -6,11 +6,11 @@ import { lastsUntil } from './ways-through.ts';
 /** The answer to "where can this job go?". */
 export type Place =
   | { readonly start: number }
-  /** Nowhere, while so much of this usage is held without a known end. */
+  /** Nowhere, while so much of this usage is held without a known end (or by the job itself). */
   | { readonly waitsFor: number }
   /** Nowhere, unless a moment of another job comes no earlier than a minute: its hold cannot stretch so far. */
   | { readonly move: Moment; readonly to: number }
-  /** Nowhere: its calendar comes to an end, or what it needs at once is too much. */
+  /** Nowhere: its calendar comes to an end. */
   | { readonly never: true };
 
 /** A usage in which a job on trial finds no room until a minute; of a hold, the moment at which that begins. */
@@ -20,8 +20,8 @@ interface Clash {
   readonly opener?: Moment;
 }
 
-/** More tries for one job mean that it stands in its own way. */
-const mostTries = 100_000;
+/** Each try goes past something on the board; many more than that is on it mean that a job stands in its own way. */
+const mostTries = (board: Board): number => 200 + 2 * board.starts.length;
 
 /** The earliest place for a job, not before a minute, beside all that is on the board. Lags are the caller's matter. */
 export function findPlace(board: Board, job: number, from: number): Place {
@@ -35,8 +35,8 @@ export function findPlace(board: Board, job: number, from: number): Place {
 
 function tryInTurn(board: Board, job: number, from: number): Place {
   const times = board.prepared.times[job]!;
-  let earliest = from;
-  for (let tries = 0; tries < mostTries; tries++) {
+  let [earliest, full] = [from, -1];
+  for (let tries = mostTries(board); tries > 0; tries--) {
     const start = times.start(earliest);
     const end = start === Infinity ? Infinity : times.end(start);
     if (end === Infinity) return { never: true };
@@ -48,8 +48,9 @@ function tryInTurn(board: Board, job: number, from: number): Place {
     if (busy === Infinity) return { waitsFor: usage };
     if (opener && opener[0] !== job) return { move: opener, to: busy };
     earliest = opener?.[1] === 'end' ? times.startFor(busy) : busy;
+    full = usage;
   }
-  return { never: true };
+  return { waitsFor: full };
 }
 
 /** What stands in the way of a job on trial itself. */

@@ -54,7 +54,10 @@ export function place(ground: Ground, rank: readonly number[], mostWork: number)
 function wakeWaiting({ board }: Making, line: Queue, block: number): void {
   const { blocks, holds, holdsOf } = board.prepared;
   for (const job of blocks[block]!) {
-    for (const hold of holdsOf[job]!) if (board.held[hold]!.until < Infinity) line.wake(holds[hold]!.usage);
+    for (const hold of holdsOf[job]!) {
+      const isGivenBack = (board.held[hold]?.until ?? Infinity) < Infinity;
+      if (isGivenBack) line.wake(holds[hold]!.usage);
+    }
   }
 }
 

@@ -17,7 +17,7 @@ export interface Prepared {
   /** Jobs tied both ways, in an order in which they can be placed. */
   readonly blocks: readonly (readonly number[])[];
   readonly blockOf: readonly number[];
-  /** For each block the blocks that wait for one of its jobs. */
+  /** For each block the blocks that never start before one of its jobs. */
   readonly followers: readonly (readonly number[])[];
   readonly needs: readonly (readonly Need[])[];
   readonly apart: readonly (readonly Apart[])[];
@@ -74,7 +74,8 @@ export function prepare(problem: ScheduleProblem): Prepared {
     blocks: found,
     blockOf,
     followers: found.map((block, index) => {
-      const after = new Set(block.flatMap((job) => outOf[job]!.map(({ to }) => blockOf[to]!)));
+      const pushing = block.flatMap((job) => outOf[job]!.filter(({ least }) => least >= 0));
+      const after = new Set(pushing.map(({ to }) => blockOf[to]!));
       after.delete(index);
       return [...after];
     }),

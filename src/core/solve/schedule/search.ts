@@ -13,12 +13,13 @@ export interface Found {
 }
 
 /**
- * The best schedule found: one by each rule, then from the best one on by small changes of the line, each kept when the
- * schedule is no worse. Same problem, same schedule.
+ * The best schedule found: one by each rule (where no rule leads to one, by lines drawn at random), then from the best
+ * one on by small changes of the line, each kept when the schedule is no worse. Same problem, same schedule.
  */
 export function search(ground: Ground, lowerBound: number): Found | { stuck: Obstacle } {
-  const first = firstSchedules(ground);
-  return 'stuck' in first ? first : improve(ground, first, lowerBound);
+  const draw = drawer();
+  const first = firstSchedule(ground, draw);
+  return 'stuck' in first ? first : improve(ground, first, lowerBound, draw);
 }
 
 interface Candidate extends Found {
@@ -27,27 +28,37 @@ interface Candidate extends Found {
   readonly work: number;
 }
 
-function firstSchedules(ground: Ground): Candidate | { stuck: Obstacle } {
-  const mostWork = 2000 + 20 * ground.prepared.durations.length;
+function firstSchedule(ground: Ground, draw: Draw): Candidate | { stuck: Obstacle } {
+  const jobs = ground.prepared.durations.length;
   let best: Candidate | undefined;
   let stuck: Obstacle | undefined;
   for (const rule of rules) {
-    const found = placeLine(ground, rule(ground), mostWork);
+    const found = placeLine(ground, rule(ground), 2000 + 20 * jobs);
     if ('stuck' in found) stuck ??= found.stuck;
     else if (!best || compareScores(found.score, best.score) < 0) best = found;
+  }
+  for (let tried = 0; !best && tried < Math.min(mostShuffled, mostSchedules(ground)); tried++) {
+    const found = placeLine(ground, shuffled(rules[0]!(ground), draw), 200 + 10 * jobs);
+    if (!('stuck' in found)) best = found;
   }
   return best ?? { stuck: stuck! };
 }
 
-/** Places looked for in all changed schedules together: well under a second. */
-const mostWork = 60_000;
-/** And after the last improvement, beside as many as it took until then. */
-const leastPatience = 10_000;
+/** So many lines at random are tried where no rule leads to a schedule. */
+const mostShuffled = 20;
 
-function improve(ground: Ground, first: Candidate, lowerBound: number): Candidate {
-  const draw = drawer();
+function mostSchedules({ problem }: Ground): number {
+  return problem.budget ?? 20_000;
+}
+
+/** Places looked for in all changed schedules together: well under a second. */
+const mostWork = 200_000;
+/** And after the last improvement, beside as many as it took until then. */
+const leastPatience = 30_000;
+
+function improve(ground: Ground, first: Candidate, lowerBound: number, draw: Draw): Candidate {
   let [best, work, workAtBest] = [first, 0, 0];
-  for (let tried = rules.length; tried < (ground.problem.budget ?? 20_000); tried++) {
+  for (let tried = rules.length; tried < mostSchedules(ground); tried++) {
     const isProven = best.score[0] === 0 && best.score[1] <= lowerBound;
     if (isProven || work > mostWork || work > 2 * workAtBest + leastPatience) break;
     const next = placeLine(ground, changed(best.line, draw), 4 * best.work);
@@ -55,9 +66,14 @@ function improve(ground: Ground, first: Candidate, lowerBound: number): Candidat
     if ('stuck' in next) continue;
     const better = compareScores(next.score, best.score);
     if (better < 0) workAtBest = work;
-    if (better <= 0) best = next;
+    if (better <= 0) best = { ...next, line: inOrderOfStarts(next) };
   }
   return best;
+}
+
+/** The line that a schedule itself suggests: changes of it change more. */
+function inOrderOfStarts({ line, starts }: Candidate): Line {
+  return line.toSorted((a, b) => starts[a]! - starts[b]!);
 }
 
 /** A line in which one job, drawn at random, stands elsewhere. */
@@ -65,6 +81,16 @@ function changed(line: Line, draw: Draw): Line {
   const [from, to] = [draw(line.length), draw(line.length)];
   const without = line.toSpliced(from, 1);
   return without.toSpliced(to, 0, line[from]!);
+}
+
+/** A line in any order. @source Fisher and Yates, in Durstenfeld's form (1964); from memory. */
+function shuffled(line: Line, draw: Draw): Line {
+  const mixed = [...line];
+  for (let at = mixed.length - 1; at > 0; at--) {
+    const other = draw(at + 1);
+    [mixed[at], mixed[other]] = [mixed[other]!, mixed[at]!];
+  }
+  return mixed;
 }
 
 function placeLine(

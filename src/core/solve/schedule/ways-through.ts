@@ -9,7 +9,7 @@ export interface Way {
   /** Jobs between, each after those that push it, without the opener; empty where there are too many to follow. */
   readonly jobs: readonly number[];
   readonly to: readonly Moment[];
-  /** The least time that the hold lasts, by lags alone. Zero or more. */
+  /** The least time from the opener to the end of the hold, by lags alone; below zero where they do not say. */
   readonly minutes: number;
 }
 
@@ -30,7 +30,7 @@ function wayFrom(opener: Moment, to: readonly Moment[], prepared: Prepared): Way
     const toStart = distances.get(last) ?? -Infinity;
     return toStart + (lastEdge === 'end' ? durations[last]! : 0) - alreadyGone;
   });
-  const minutes = Math.max(0, ...lasts.filter((length) => !Number.isNaN(length)));
+  const minutes = Math.max(...lasts.map((length) => (Number.isNaN(length) ? -Infinity : length)));
   return { opener, jobs: jobsBetween(job, to, prepared), to, minutes };
 }
 

@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import type { Guide } from '../../../src/core/model/guide.ts';
+import { planAt } from '../../../src/core/model/plan-at.ts';
+import { stepHazards } from '../../../src/core/plan/hazards.ts';
+import {
+  aGuide,
+  aMaterial,
+  aMix,
+  aRow,
+  aStep,
+  aTool,
+  aToolRow,
+  aWorkspace,
+  amount,
+  inOrder,
+} from './a-workspace.ts';
+
+// Codes: GHS Rev. 10, Annex 3 (H222 extremely flammable aerosol, H319 eye irritation, H290 corrodes metals).
+const materials = [
+  aMaterial('spray', { hazards: ['H229', 'H222'] }),
+  aMaterial('alum', { hazards: ['H319'] }),
+  aMaterial('powder'),
+  aMaterial('balloon', { also: ['latex'] }),
+];
+const tools = [aTool('knife', { also: ['blade'] }), aTool('pot', { also: ['hot-surface'] }), aTool('ruler')];
+
+function hazardsOf(guide: Partial<Guide>) {
+  const whole = aGuide('x', guide);
+  return stepHazards(planAt(whole), aWorkspace({ materials, tools, guides: [whole] }));
+}
+const withSteps = (...steps: Guide['steps'][number][]) => inOrder(...steps);
+
+describe('what can hurt in a step', () => {
+  it('comes from its materials, sorted, and is dangerous', () => {
+    const [make] = hazardsOf({ materials: [aRow('spray', '10 mL'), aRow('balloon', '1')] });
+    expect(make).toMatchObject({ hazards: ['H222', 'H229', 'latex'], dangerous: true, vapour: true });
+    expect(make!.sources.map(({ kind, id }) => [kind, id])).toEqual([
+      ['material', 'spray'],
+      ['material', 'balloon'],
+    ]);
+  });
+
+  it('is nothing where nothing used has a hazard, whatever the words say', () => {
+    const [make] = hazardsOf({ steps: [aStep('burn-and-spray', '1 min')] });
+    expect(make).toMatchObject({ hazards: [], dangerous: false, vapour: false, sources: [] });
+  });
+
+  it('travels with a mix to every step that uses it', () => {
+    const paste = aMix('paste', '100 g', [
+      { use: 'powder', amount: amount('90 g') },
+      { use: 'alum', amount: amount('10 g') },
+    ]);
+    const found = hazardsOf({
+      mixes: [paste],
+      materials: [aRow('paste', '50 g')],
+      steps: withSteps(
+        aStep('weigh', '1 min', '0 min', { uses: [{ material: 'powder' }] }),
+        aStep('mix', '1 min', '0 min', { uses: [{ material: 'paste' }] }),
+        aStep('spread', '1 min', '0 min', { uses: [{ material: 'paste' }] }),
+        aStep('dry', '1 min'),
+      ),
+    });
+    expect(found.map(({ hazards }) => hazards)).toEqual([[], ['H319'], ['H319'], []]);
+  });
+
+  it('comes from tools in hand, and from held ones over every step of their hold', () => {
+    const found = hazardsOf({
+      tools: [
+        aToolRow('pot', { held: { from: 'melt', to: 'pour' } }),
+        aToolRow('knife', { in: ['trim'] }),
+        aToolRow('ruler', { in: ['weigh'] }),
+      ],
+      steps: withSteps(
+        aStep('weigh', '1 min'),
+        aStep('melt', '1 min'),
+        aStep('stir', '1 min'),
+        aStep('pour', '1 min'),
+        aStep('trim', '1 min'),
+      ),
+    });
+    expect(found.map(({ hazards }) => hazards)).toEqual([
+      [],
+      ['hot-surface'],
+      ['hot-surface'],
+      ['hot-surface'],
+      ['blade'],
+    ]);
+  });
+
+  it('is heat above 45 °C, in either scale, and ignition', () => {
+    const at = (value: string, unit: string) => ({ set: { heat: { text: '', quantity: { value, unit } } } });
+    const found = hazardsOf({
+      steps: withSteps(
+        aStep('warm', '1 min', '0 min', at('45', '°C')),
+        aStep('hot', '1 min', '0 min', at('46', '°C')),
+        aStep('us-warm', '1 min', '0 min', at('113', '°F')), // 45 °C
+        aStep('us-hot', '1 min', '0 min', at('114', '°F')),
+        aStep('long', '1 min', '0 min', at('60', 'min')),
+        aStep('flame', '1 min', '0 min', { ignition: true }),
+      ),
+    });
+    expect(found.map(({ dangerous }) => dangerous)).toEqual([false, true, false, true, false, true]);
+    expect(found[1]!.sources).toEqual([{ kind: 'heat', id: 'heat', hazards: [] }]);
+  });
+
+  it('passes over what the workspace lacks', () => {
+    expect(hazardsOf({ materials: [aRow('nowhere', '1 g')] })[0]!.dangerous).toBe(false);
+  });
+});
