@@ -1,0 +1,54 @@
+import { check as checkWorkspace, readWorkspace } from '../index.ts';
+import type { Diagnostic } from '../core/diagnostic.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import { findingsJson } from '../exports/findings-json.ts';
+import { jsonText } from '../exports/json-text.ts';
+import { showDiagnostic } from '../showing/diagnostic.ts';
+import { fill } from '../showing/fill.ts';
+import { outcomeWords } from '../words/command-line.ts';
+import type { Command } from './command.ts';
+import { sayFaults } from './fault.ts';
+import { counted, findingsText, hasErrors, sumText } from './findings.ts';
+import { findWorkspace } from './folder.ts';
+import { inkFor } from './ink.ts';
+import { progressOn } from './progress.ts';
+import { todayOf } from './today.ts';
+import type { World } from './world.ts';
+
+/** Is everything there, and does it add up? Findings go to standard output. */
+export const check: Command = {
+  name: 'check',
+  options: ['format', 'today', 'workspace'],
+  run: async (call, world) => {
+    const found = findWorkspace(call, world, { takesWord: true, command: 'check' });
+    const today = todayOf(call, world);
+    if ('faults' in found) return sayFaults(world, found.faults, 'check');
+    if (typeof today !== 'string') return sayFaults(world, [today], 'check');
+    const progress = progressOn(world);
+    progress.say(outcomeWords.checking);
+    const read = await readWorkspace(found.folder);
+    const findings = checkWorkspace(read, { today });
+    progress.done();
+    world.out.write(
+      call.values.format === 'json' ? jsonOf(findings) : textOf(findings, read.workspace, world),
+    );
+    return hasErrors(findings) ? 1 : 0;
+  },
+};
+
+function jsonOf(findings: readonly Diagnostic[]): string {
+  return jsonText(findingsJson(findings, showDiagnostic));
+}
+
+function textOf(findings: readonly Diagnostic[], workspace: Workspace | undefined, world: World): string {
+  const ink = inkFor(world.out, world);
+  if (findings.length > 0 || !workspace)
+    return `${findingsText(findings, ink)}${ink.strong(sumText(findings))}\n`;
+  const { guides, materials, tools } = workspace;
+  const size = (values: object) => Object.keys(values).length;
+  return `${fill(outcomeWords.fine, {
+    guides: counted('guide', size(guides)),
+    materials: counted('material', size(materials)),
+    tools: counted('tool', size(tools)),
+  })}\n`;
+}

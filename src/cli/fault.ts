@@ -1,0 +1,38 @@
+import { fill } from '../showing/fill.ts';
+import { callFaults, callWords } from '../words/command-line.ts';
+import type { CommandName } from './command.ts';
+import type { ExitStatus, World } from './world.ts';
+
+/** Why a call cannot be followed. Never thrown. */
+export interface Fault {
+  readonly code: keyof typeof callFaults;
+  readonly facts: Readonly<Record<string, string>>;
+}
+
+export function fault(code: Fault['code'], facts: Fault['facts'] = {}): Fault {
+  return { code, facts };
+}
+
+/** The same, with the variant that names what is near where something is. */
+export function withNear(
+  code: Fault['code'] & ('unknown-command' | 'unknown-guide' | 'unknown-level' | 'unknown-option'),
+  near: string | undefined,
+  facts: Fault['facts'],
+): Fault {
+  return near === undefined ? fault(code, facts) : fault(`${code}.near`, { ...facts, near });
+}
+
+/** Says all that is wrong with a call, and where to read more. */
+export function sayFaults(world: World, faults: readonly Fault[], command?: CommandName): ExitStatus {
+  for (const { code, facts } of faults) world.err.write(`${fill<string>(callFaults[code], facts)}\n`);
+  const more = command ? fill(callWords.seeHelp, { command }) : callWords.seeHelpAll;
+  world.err.write(`${more}\n`);
+  return 2;
+}
+
+/** "a, b and c". */
+export function listOf(names: readonly string[]): string {
+  return names.length < 2
+    ? names.join('')
+    : `${names.slice(0, -1).join(callWords.comma)}${callWords.and}${names.at(-1)}`;
+}

@@ -1,0 +1,52 @@
+import { indented, inColumns, type Column } from '../showing/columns.ts';
+import { wrapped } from '../showing/wrapped.ts';
+import { commandWords, helpWords, optionWords, type OptionWords } from '../words/command-line.ts';
+import type { CommandName } from './command.ts';
+import type { OptionName } from './options.ts';
+
+const width = 80;
+const columns: readonly Column[] = [{ align: 'left' }, { align: 'left', wraps: true }];
+
+/** What the program can do: its commands, and where to read more. */
+export function helpOfAll(): string {
+  const rows = Object.values(commandWords).map(({ usage, does }) => [
+    usage.replace('benchwright ', ''),
+    does,
+  ]);
+  return paragraphs([
+    wrapped(helpWords.about, width),
+    indented([helpWords.usage]),
+    [helpWords.commands, ...indented(inColumns(columns, rows, width - 2))],
+    [helpWords.options, ...optionLines(['help', 'version'])],
+    wrapped(helpWords.workspace, width),
+    wrapped(helpWords.exit, width),
+    [helpWords.more],
+  ]);
+}
+
+/** One command: what it does, its options, examples to type. */
+export function helpOf(name: CommandName, options: readonly OptionName[]): string {
+  const { usage, more, examples } = commandWords[name];
+  return paragraphs([
+    indented([usage]),
+    ...more.map((text) => wrapped(text, width)),
+    [helpWords.options, ...optionLines(options)],
+    [
+      helpWords.examples,
+      ...examples.flatMap(([type, does]) => [...indented([type]), ...indented([does], 6)]),
+    ],
+  ]);
+}
+
+function optionLines(names: readonly (keyof typeof optionWords)[]): string[] {
+  return indented(inColumns(columns, names.map(optionRow), width - 2));
+}
+
+function optionRow(name: keyof typeof optionWords): string[] {
+  const { takes, does }: OptionWords = optionWords[name];
+  return [takes === undefined ? `--${name}` : `--${name} ${takes}`, does];
+}
+
+function paragraphs(blocks: readonly (readonly string[])[]): string {
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}

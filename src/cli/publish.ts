@@ -1,0 +1,75 @@
+import { relative, resolve } from 'node:path';
+import { check, publish as publishSite, readWorkspace } from '../index.ts';
+import type { Published } from '../index.ts';
+import type { Diagnostic } from '../core/diagnostic.ts';
+import type { IsoDate } from '../core/model/values.ts';
+import { fill } from '../showing/fill.ts';
+import { outcomeWords } from '../words/command-line.ts';
+import type { Call } from './arguments.ts';
+import type { Command } from './command.ts';
+import { sayFaults } from './fault.ts';
+import { counted, findingsText, hasErrors } from './findings.ts';
+import { findWorkspace } from './folder.ts';
+import { inkFor } from './ink.ts';
+import { progressOn } from './progress.ts';
+import { todayOf } from './today.ts';
+import type { ExitStatus, World } from './world.ts';
+
+/** The site, as plain files. Findings go to standard error; what was written, to standard output. */
+export const publish: Command = {
+  name: 'publish',
+  options: ['edition', 'out', 'today', 'workspace'],
+  run: async (call, world) => {
+    const found = findWorkspace(call, world, { takesWord: true, command: 'publish' });
+    const today = todayOf(call, world);
+    if ('faults' in found) return sayFaults(world, found.faults, 'publish');
+    if (typeof today !== 'string') return sayFaults(world, [today], 'publish');
+    return publishFrom(found.folder, today, call, world);
+  },
+};
+
+async function publishFrom(
+  folder: string,
+  today: IsoDate,
+  { values }: Call,
+  world: World,
+): Promise<ExitStatus> {
+  const progress = progressOn(world);
+  progress.say(outcomeWords.reading);
+  const read = await readWorkspace(folder);
+  const findings = check(read, { today });
+  progress.done();
+  world.err.write(findingsText(findings, inkFor(world.err, world)));
+  if (hasErrors(findings)) {
+    world.err.write(`${outcomeWords.notPublished}\n`);
+    return 1;
+  }
+  progress.say(outcomeWords.making);
+  const out = resolve(world.folder, values.out ?? 'site');
+  const done = await publishSite(read, {
+    out,
+    today,
+    ...(values.edition ? { editions: [values.edition] } : {}),
+  });
+  progress.done();
+  return 'refused' in done ? refused(done.refused, world) : written(done, world);
+}
+
+/** What the folder itself refuses; all else is the content. */
+const statuses: Readonly<Record<string, ExitStatus>> = { 'folder-not-ours': 2, 'publish-under-way': 3 };
+
+function refused(findings: readonly Diagnostic[], world: World): ExitStatus {
+  world.err.write(findingsText(findings, inkFor(world.err, world)));
+  return statuses[findings[0]?.code ?? ''] ?? 1;
+}
+
+/** "trainees: 84 files in site/trainees". */
+function written(published: Published, world: World): ExitStatus {
+  for (const { edition, folder, files } of published.editions) {
+    const where = relative(world.folder, folder) || '.';
+    world.out.write(
+      `${fill(outcomeWords.published, { edition, files: counted('file', files), folder: where })}\n`,
+    );
+  }
+  return 0;
+}

@@ -1,0 +1,66 @@
+import type { Diagnostic } from './core/diagnostic.ts';
+import type { IsoDate } from './core/model/values.ts';
+import { runChecks } from './checks/checks.ts';
+import { manualFiles, shippedFiles } from './publishing/shipped.ts';
+import { type Edition, editions as allEditions, makeSite } from './publishing/site.ts';
+import { type Published, writeSite } from './publishing/swap.ts';
+import { readFolder } from './reading/from-disk.ts';
+import type { ReadWorkspace } from './reading/read.ts';
+import { inReadingOrder } from './reading/report.ts';
+
+export { makePlan } from './core/plan/plan.ts';
+export { planJson } from './exports/plan-json.ts';
+export { findingsJson } from './exports/findings-json.ts';
+export { planText } from './showing/plan-text.ts';
+export { showDiagnostic } from './showing/diagnostic.ts';
+export { showPlan } from './showing/show-plan.ts';
+export type { Diagnostic, Place, Severity } from './core/diagnostic.ts';
+export type { Workspace } from './core/model/workspace.ts';
+export type { DemandLine, PlanSettings } from './core/plan/demand.ts';
+export type { Plan } from './core/plan/result.ts';
+export type { Edition } from './publishing/site.ts';
+export type { Published } from './publishing/swap.ts';
+export type { ReadWorkspace } from './reading/read.ts';
+export type { ShownPlan } from './showing/shown.ts';
+
+/** Reads a workspace from its folder. What is wrong with it comes back as `diagnostics`; nothing is thrown for it. */
+export async function readWorkspace(folder: string): Promise<ReadWorkspace> {
+  return readFolder(folder);
+}
+
+/**
+ * All that is wrong with a workspace as it was read, by file and line: what kept its files from being read, then what
+ * is missing in them or does not add up.
+ *
+ * @param today  The day that prices and reviews are old by.
+ */
+export function check(read: ReadWorkspace, { today }: { readonly today: IsoDate }): readonly Diagnostic[] {
+  const { workspace, origins, unread, diagnostics } = read;
+  if (!workspace) return diagnostics;
+  return inReadingOrder([...diagnostics, ...runChecks({ workspace, origins, unread, today })]);
+}
+
+export interface PublishSettings {
+  /** The folder to write into: `trainees/` and `staff/` in it, and a page that leads to them. */
+  readonly out: string;
+  readonly today: IsoDate;
+  /** Both where left out. */
+  readonly editions?: readonly Edition[];
+}
+
+/**
+ * Makes the site of a workspace and writes it, each edition swapped whole.
+ *
+ * @returns What was written; or why nothing was: a guide that cannot be planned, a folder that publish did not make,
+ *          another publish under way.
+ * @throws The disk's own errors. The old site then still stands.
+ * @throws {Bug} For a workspace with errors: `check` comes first.
+ */
+export async function publish(
+  read: ReadWorkspace,
+  { out, today, editions = allEditions }: PublishSettings,
+): Promise<Published | { readonly refused: readonly Diagnostic[] }> {
+  const [shipped, manual] = await Promise.all([shippedFiles(), manualFiles()]);
+  const files = makeSite({ read, today, shipped, manual, editions });
+  return 'refused' in files ? files : writeSite(out, files, editions);
+}

@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import type { PlanSettings } from '../../src/core/plan/demand.ts';
+import { makePlan } from '../../src/core/plan/plan.ts';
+import type { Plan } from '../../src/core/plan/result.ts';
+import { planJson } from '../../src/exports/plan-json.ts';
+import { aGuide, aRow, aStep, aWorkspace, aMaterial, inOrder } from '../core/plan/a-workspace.ts';
+import { gelatinRoom } from '../core/plan/gelatin-block.ts';
+
+function jsonOf(wanted: number, settings: Partial<PlanSettings> = {}, workspace = gelatinRoom) {
+  const demand = [{ guide: Object.keys(workspace.guides)[0]!, wanted }];
+  const plan = makePlan(workspace, demand, { today: '2026-11-25', ...settings });
+  expect(plan).not.toHaveProperty('refused');
+  // through text, as another program gets it
+  return JSON.parse(JSON.stringify(planJson(plan as Plan, workspace))) as ReturnType<typeof planJson>;
+}
+
+describe('a plan as JSON', () => {
+  it('says which format it is, and for whom it counts', () => {
+    expect(jsonOf(4)).toMatchObject({
+      format: 'benchwright-plan/1',
+      demand: [{ guide: 'needle-block', wanted: 4, spares: 0, made: 4 }],
+      cutting: [],
+    });
+    expect(jsonOf(4).demand[0]).not.toHaveProperty('level');
+  });
+
+  it('is exact: a decimal where that ends, else a fraction', () => {
+    // 120 g × 4 × 1.05 / 0.95 = 10080/19 g; 0.18 m × 4 = 0.72 m
+    const { requirements } = jsonOf(4);
+    expect(requirements[0]).toEqual({ material: 'gelatin-powder', amount: '10080/19 g' });
+    expect(requirements.find(({ material }) => material === 'tube')!.amount).toBe('0.72 m');
+  });
+
+  it('buys whole packs, with the price of each padded to its minor units', () => {
+    // 2 × 500 g at 6.40; 1000 - 10080/19 = 8920/19 g are left
+    expect(jsonOf(4).purchases[0]).toEqual({
+      material: 'gelatin-powder',
+      needed: '10080/19 g',
+      fromStock: '0 g',
+      packs: [{ supplier: 'craft-shop', holds: '500 g', count: 2, price: '6.40 GBP' }],
+      cost: '12.80 GBP',
+      left: '8920/19 g',
+    });
+  });
+
+  it('takes what is at hand before it buys', () => {
+    const [gelatin] = jsonOf(4, { stock: { 'gelatin-powder': { value: '1', unit: 'kg' } } }).purchases;
+    // nothing to buy: 1000 - 10080/19 = 8920/19 g are left
+    expect(gelatin).toMatchObject({
+      fromStock: '10080/19 g',
+      packs: [],
+      cost: '0.00 GBP',
+      left: '8920/19 g',
+    });
+  });
+
+  it('counts minutes of the reference week where no date is set', () => {
+    const { schedule, deliveries } = jsonOf(4);
+    expect(schedule).toMatchObject({ start: 540, ready: 1990, makespan: 'PT24H10M', handsOn: 'PT50M' });
+    expect(schedule).not.toHaveProperty('leadTime');
+    expect(deliveries[0]).toEqual({ supplier: 'craft-shop', goods: '12.80 GBP', charge: '4.95 GBP' });
+  });
+
+  it('writes times by ISO 8601 with their offset where one is set', () => {
+    // ordered Thursday afternoon, there at the opening of the third working day after
+    const { schedule, deliveries } = jsonOf(4, { start: '2026-11-26T16:00' });
+    expect(deliveries[0]).toMatchObject({
+      ordered: '2026-11-26T16:00+00:00',
+      arrives: '2026-12-01T09:00+00:00',
+    });
+    expect(schedule).toMatchObject({ start: '2026-11-26T16:00+00:00', ready: '2026-12-02T09:10+00:00' });
+    expect(jsonOf(4, { start: '2026-07-01T09:00' }).schedule).toMatchObject({
+      start: '2026-07-01T09:00+01:00',
+    });
+  });
+
+  it('says of each run who does it, where, with what, for which models', () => {
+    const { jobs } = jsonOf(4).schedule as { jobs: readonly Record<string, unknown>[] };
+    expect(jobs[1]).toEqual({
+      guide: 'needle-block',
+      step: 'melt',
+      run: 1,
+      models: [1, 2, 3, 4],
+      start: 550,
+      end: 558,
+      waitEnd: 578,
+      people: 1,
+      builders: [1],
+      places: { stove: 1 },
+      tools: { stockpot: 1 },
+    });
+  });
+
+  it('says why there is no schedule where there is none', () => {
+    // Eight hours of one stretch do not fit into a day that closes for lunch.
+    const long = aGuide('long', {
+      materials: [aRow('felt', '1 g')],
+      steps: inOrder(aStep('sew', '8 h', '0 min')),
+    });
+    const workspace = aWorkspace({ materials: [aMaterial('felt', { free: true })], guides: [long] });
+    const { schedule } = jsonOf(1, {}, workspace);
+    expect(schedule).toMatchObject({ none: 'schedule-impossible' });
+  });
+
+  it('is the same bytes for the same input', () => {
+    expect(JSON.stringify(jsonOf(7))).toBe(JSON.stringify(jsonOf(7)));
+  });
+});
