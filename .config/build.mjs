@@ -4,10 +4,11 @@
  *     dist/cli.js, dist/index.js       one file each, packages of node_modules bundled
  *     dist/types/                      declarations of the library
  *     dist/shipped/{styles,scripts,fonts}/   copied into every site by `publish`
+ *     dist/manual/                    the manual, published with every site
  */
 import { build } from 'esbuild';
 import { execFile } from 'node:child_process';
-import { chmod, copyFile, mkdir, readFile, readdir, rm } from 'node:fs/promises';
+import { chmod, copyFile, cp, mkdir, readFile, readdir, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -18,7 +19,14 @@ const dist = join(root, 'dist');
 const { version } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
 
 await rm(dist, { recursive: true, force: true });
-await Promise.all([bundleNode(), bundleBrowser(), copyFonts(), bundleStyles(), declareTypes()]);
+await Promise.all([
+  bundleNode(),
+  bundleBrowser(),
+  copyFonts(),
+  bundleStyles(),
+  cp(join(root, 'content/manual'), join(dist, 'manual'), { recursive: true }),
+  declareTypes(),
+]);
 
 async function bundleNode() {
   await build({

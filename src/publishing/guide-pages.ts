@@ -1,0 +1,94 @@
+import type { Element } from 'hast';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { ReadWorkspace } from '../reading/read.ts';
+import { figure } from '../rendering/figures.ts';
+import { htmlBytes } from '../rendering/html.ts';
+import { pageMargins } from '../rendering/page-margins.ts';
+import { fill } from '../showing/fill.ts';
+import { modelRows } from '../showing/show-model-numbers.ts';
+import { sheetWords } from '../words/sheets.ts';
+import { benchSheet } from '../../templates/bench-sheet.tsx';
+import { guidePage } from '../../templates/guide-page.tsx';
+import type { Site } from '../../templates/page.tsx';
+import { picturesOf, type PublishedPicture } from './guide-pictures.ts';
+import { addressed, renderGuideProse, renderSheetProse } from './guide-prose.ts';
+import { rootFrom } from './paths.ts';
+import type { PlannedGuide } from './planned-guides.ts';
+import type { Files } from './site.ts';
+
+/** The page and the bench sheet of each guide at each level, and the pictures that they show. */
+export function guidePages(
+  site: Site,
+  guides: readonly PlannedGuide[],
+  workspace: Workspace,
+  read: ReadWorkspace,
+): Files {
+  const files = new Map<string, Uint8Array>();
+  for (const planned of guides) {
+    const pictures = picturesOf(planned.written, read);
+    for (const { name, bytes } of pictures.values()) files.set(`guides/${planned.written.id}/${name}`, bytes);
+    const levels = levelLinks(planned, guides);
+    for (const [name, bytes] of filesOf(planned, site, workspace, read, pictures, levels)) {
+      files.set(`${planned.folder}/${name}`, bytes);
+    }
+  }
+  return files;
+}
+
+function filesOf(
+  planned: PlannedGuide,
+  site: Site,
+  workspace: Workspace,
+  read: ReadWorkspace,
+  pictures: ReadonlyMap<string, PublishedPicture>,
+  levels: ReturnType<typeof levelLinks>,
+): Files {
+  const { guide, plan, line, batch, folder, written, made } = planned;
+  const document = read.documents[written.id]!;
+  const prose = renderGuideProse(planned, document, workspace, pictures);
+  const view = { site, root: rootFrom(folder), guide, plan, line, batch, levels, ...prose };
+  const sheet = {
+    language: site.language,
+    root: rootFrom(`${folder}/bench-sheet`),
+    back: '../index.html',
+    guide,
+    plan,
+    line,
+    batch,
+    models: modelRows('models', made),
+    steps: renderSheetProse(planned, document).steps,
+  };
+  const shown = checkPictures(planned, pictures);
+  return new Map([
+    ['index.html', htmlBytes(guidePage({ ...view, pictures: shown, sheetHref: 'bench-sheet/index.html' }))],
+    ['bench-sheet/index.html', htmlBytes(benchSheet(sheet))],
+    ['bench-sheet/head.css', new TextEncoder().encode(sheetMargins(planned, site))],
+  ]);
+}
+
+/** All levels of a guide, each with the way to its page from this one. Empty where it has one. */
+function levelLinks(planned: PlannedGuide, guides: readonly PlannedGuide[]): readonly { id: string; name: string; href: string }[] {
+  const all = guides.filter(({ written }) => written.id === planned.written.id);
+  return planned.written.levels.map(({ id, name }) => {
+    const page = all.find(({ level }) => level === id)!;
+    return { id, name, href: `${rootFrom(planned.folder)}${page.folder}/index.html` };
+  });
+}
+
+/** What is right and what is wrong, with the question of its check as alternative text. */
+function checkPictures(planned: PlannedGuide, pictures: ReadonlyMap<string, PublishedPicture>): Readonly<Record<string, Element>> {
+  const shown = planned.guide.checks.flatMap(({ like, unlike, what }) =>
+    [like, unlike].flatMap((file) => {
+      const picture = addressed(pictures.get(file ?? ''), planned);
+      return picture ? [[file!, figure(picture, what.text, '').children[0] as Element] as const] : [];
+    }),
+  );
+  return Object.fromEntries(shown);
+}
+
+function sheetMargins({ guide, line, batch }: PlannedGuide, site: Site): string {
+  const version = guide.version.text;
+  const facts = { guide: line.title.text, batch };
+  const title = version === '' ? fill(sheetWords.headNoVersion, facts) : fill(sheetWords.head, { ...facts, version });
+  return pageMargins({ title, batchNumber: sheetWords.batchNumber, program: site.program, page: sheetWords.page });
+}

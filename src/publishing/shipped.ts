@@ -1,0 +1,34 @@
+import { readFile, readdir } from 'node:fs/promises';
+import { dirname, join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Files } from './site.ts';
+
+/** What every site carries, from beside the program: `styles/site.css`, `scripts/search.js`, `fonts/…`. Made by the build. */
+export async function shippedFiles(): Promise<Files> {
+  return filesIn(join(await packageFolder(), 'dist/shipped'));
+}
+
+/** The pages of the manual, by file name. */
+export async function manualFiles(): Promise<Files> {
+  return filesIn(join(await packageFolder(), 'dist/manual'));
+}
+
+/** The folder of this package: the nearest one upwards that has its `package.json`. */
+async function packageFolder(): Promise<string> {
+  for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {
+    const text = await readFile(join(folder, 'package.json'), 'utf8').catch(() => '{}');
+    if ((JSON.parse(text) as { name?: string }).name === 'benchwright') return folder;
+  }
+}
+
+async function filesIn(folder: string): Promise<Files> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const paths = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1))
+    .sort();
+  const files = await Promise.all(
+    paths.map(async (path) => [path.split(sep).join('/'), await readFile(join(folder, path))] as const),
+  );
+  return new Map(files);
+}

@@ -1,0 +1,17 @@
+import type { Workspace } from '../core/model/workspace.ts';
+import type { PlaceId, Site } from '../../templates/page.tsx';
+import type { Files } from './site.ts';
+
+const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
+  { id: 'guides', path: 'index.html' },
+  { id: 'materials', path: 'materials/index.html' },
+  { id: 'tools', path: 'tools/index.html' },
+  { id: 'safety', path: 'safety/index.html' },
+  { id: 'manual', path: 'manual/index.html' },
+];
+
+/** What every page shares: the program, its language, the ways to those pages that there are. */
+export function siteOf({ program }: Workspace, manual: Files | undefined): Site {
+  const there = places.filter(({ id }) => id !== 'manual' || (manual?.size ?? 0) > 0);
+  return { program: program.name, language: program.locale, places: there };
+}

@@ -1,0 +1,76 @@
+import type { Diagnostic } from '../core/diagnostic.ts';
+import type { IsoDate } from '../core/model/values.ts';
+import { Bug } from '../core/diagnostic.ts';
+import type { ReadWorkspace } from '../reading/read.ts';
+import { htmlBytes } from '../rendering/html.ts';
+import { doorPage } from '../../templates/door-page.tsx';
+import { articlePages } from './article-pages.ts';
+import { cataloguePages } from './catalogue-pages.ts';
+import { guidePages } from './guide-pages.ts';
+import { manualPages } from './manual-pages.ts';
+import { type PlannedGuide, planGuides } from './planned-guides.ts';
+import { searchPages } from './search-pages.ts';
+import { siteOf } from './site-facts.ts';
+
+/** Files by path, as they will stand in the folder. */
+export type Files = ReadonlyMap<string, Uint8Array>;
+
+export const editions = ['trainees', 'staff'] as const;
+export type Edition = (typeof editions)[number];
+
+export interface SiteParts {
+  readonly read: ReadWorkspace;
+  /** The day that counts as today. */
+  readonly today: IsoDate;
+  /** What every site carries, by path: `styles/site.css`, `scripts/search.js`, `fonts/…`. */
+  readonly shipped: Files;
+  /** Pages of the manual by file name: `limits.md`. */
+  readonly manual?: Files;
+  /** Both where left out. */
+  readonly editions?: readonly Edition[];
+}
+
+/**
+ * The whole site as a value: every file by its path, `trainees/index.html` and so on, and an `index.html` that leads
+ * to the editions. Pure: same input, same bytes. Each edition holds all that it needs, so that it can be carried off
+ * alone.
+ *
+ * @returns The files, by path in alphabetical order; or why a plan of some guide is refused.
+ * @throws {Bug} Without a workspace, or with one that has errors: the checks come first.
+ */
+export function makeSite(parts: SiteParts): Files | { readonly refused: readonly Diagnostic[] } {
+  const { workspace } = parts.read;
+  if (!workspace) throw new Bug('a site needs a workspace');
+  const guides = planGuides(workspace, parts.today);
+  if ('refused' in guides) return guides;
+  const wanted = parts.editions ?? editions;
+  const edition = editionFiles(parts, guides);
+  const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
+  const files = wanted.flatMap((name) => [...edition].map(([path, bytes]) => [`${name}/${path}`, bytes] as const));
+  return new Map([...files, ['index.html', door] as const].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** What both editions hold. */
+function editionFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files {
+  const { read, shipped, manual } = parts;
+  const workspace = read.workspace!;
+  const site = siteOf(workspace, manual);
+  return joined([
+    shipped,
+    cataloguePages(site, guides),
+    guidePages(site, guides, workspace, read),
+    articlePages(site, guides, workspace),
+    manualPages(site, manual),
+    searchPages(site, guides, workspace, read, manual),
+  ]);
+}
+
+/** @throws {Bug} When two pages claim one path. */
+function joined(all: readonly Files[]): Files {
+  const files = new Map<string, Uint8Array>();
+  for (const [path, bytes] of all.flatMap((part) => [...part])) {
+    if (files.has(path)) throw new Bug('two pages claim one path', { path });
+    files.set(path, bytes);
+  }
+  return files;
+}

@@ -1,0 +1,36 @@
+/** What the margins of each printed page say. */
+export interface PageMargins {
+  readonly title: string;
+  readonly batchNumber: string;
+  readonly program: string;
+  /** "Page {page} of {pages}" */
+  readonly page: string;
+}
+
+/**
+ * The style of a sheet's margins: title and batch above, program and page below, on every page. A file of its own,
+ * since a page may hold no style, and since only a style can count pages.
+ *
+ * @source CSS Paged Media Module Level 3, sections 5 (margin boxes) and 5.3 (page counters).
+ */
+export function pageMargins({ title, batchNumber, program, page }: PageMargins): string {
+  return `@page {
+  @top-left { content: ${quoted(title)}; }
+  @top-right { content: ${quoted(batchNumber)} " ______________"; }
+  @bottom-left { content: ${quoted(program)}; }
+  @bottom-right { content: ${counted(page)}; }
+}
+`;
+}
+
+/** "Page {page} of {pages}" -> `"Page " counter(page) " of " counter(pages)`. */
+function counted(sentence: string): string {
+  const parts = sentence.split(/(\{page\}|\{pages\})/).filter((part) => part !== '');
+  return parts.map((part) => (/^\{pages?\}$/.test(part) ? `counter(${part.slice(1, -1)})` : quoted(part))).join(' ');
+}
+
+/** A string of CSS: everything but plain letters, digits and a few marks is escaped, so that no text can end it. */
+function quoted(text: string): string {
+  const escaped = text.replace(/[^\p{L}\p{N} .,:;·–’()+×%/-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `);
+  return `"${escaped}"`;
+}

@@ -1,0 +1,47 @@
+import { pageWords } from '../src/words/pages.ts';
+import { cautionPanel } from './caution.tsx';
+import type { GuideView } from './guide-page.tsx';
+import type { Markup } from './page.tsx';
+import { part } from './part.tsx';
+import { shows } from './place.ts';
+
+/** All cautions, most severe first, and what comes before the guide; beside them the tools to have ready. */
+export function guideCareful(view: GuideView): Markup {
+  const { line, plan, guide } = view;
+  const content = (
+    <div class="side-by-side">
+      <div>
+        {line.cautions.length > 0 ? (
+          <ul class="cautions">
+            {line.cautions.map((caution) => cautionPanel(caution, `caution-${caution.id}`))}
+          </ul>
+        ) : (
+          <p>{pageWords.guide.noCautions}</p>
+        )}
+        <p class="defers" {...shows(plan.defers)} />
+        <p class="electrosurgery" {...shows(guide.electrosurgery)} />
+      </div>
+      {toolsReady(view)}
+    </div>
+  );
+  return part('careful', pageWords.guide.careful, content);
+}
+
+function toolsReady({ plan, root }: GuideView): Markup {
+  return (
+    <div class="ready">
+      <h3>{pageWords.guide.prepare}</h3>
+      <ul class="kit">
+        {plan.tools.map(({ id, name, need, owned }) => (
+          <li>
+            <a href={`${root}tools/index.html#tool-${id}`} {...shows(name)} />
+            <span class="need">
+              <span {...shows(need)} />
+              <span class="owned" {...shows(owned)} />
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

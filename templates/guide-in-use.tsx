@@ -1,0 +1,37 @@
+import { pageWords } from '../src/words/pages.ts';
+import type { GuideView } from './guide-page.tsx';
+import type { Content } from './page.tsx';
+import { part } from './part.tsx';
+import { isSaid, shows } from './place.ts';
+
+/** The life of a model after the build, and how long it keeps and lasts. */
+export function guideInUse({ guide: { inUse }, line }: GuideView): Content {
+  const facts = line.facts.filter(({ id }) => id === 'keeps' || id === 'lasts');
+  if (inUse.length + facts.length === 0) return null;
+  const content = (
+    <dl class="care">
+      {facts.map(({ name, value }) => (
+        <div>
+          <dt {...shows(name)} />
+          <dd>
+            <p {...shows(value)} />
+          </dd>
+        </div>
+      ))}
+      {inUse.map(({ name, takes, says }) => (
+        <div>
+          <dt>
+            <span {...shows(name)} />
+            {isSaid(takes) ? <span class="takes" {...shows(takes)} /> : null}
+          </dt>
+          <dd>
+            {says.map((text) => (
+              <p {...shows(text)} />
+            ))}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+  return part('in-use', pageWords.guide.inUse, content);
+}

@@ -1,0 +1,88 @@
+import { hatching, stripKey, stripRow, stripScale } from '../src/rendering/schedule-strip.ts';
+import type { ShownLine, ShownSchedule } from '../src/showing/shown.ts';
+import { pageWords } from '../src/words/pages.ts';
+import type { GuideView } from './guide-page.tsx';
+import type { Markup } from './page.tsx';
+import { part, scrolling } from './part.tsx';
+import { isSaid, shows } from './place.ts';
+
+const { guide: words } = pageWords;
+
+/** Who does what when: a picture, and a table that says the same; or why there is no schedule. */
+export function guideSchedule({ plan: { schedule }, line }: GuideView): Markup {
+  if (isSaid(schedule.none)) return part('when', words.when, <p {...shows(schedule.none)} />);
+  const content = (
+    <div class="stack">
+      {strip(schedule, line)}
+      {dayTable(schedule)}
+    </div>
+  );
+  return part('when', words.when, content, <p {...shows(schedule.says)} />);
+}
+
+/** The picture: one row a step. The table below says the same, so it is hidden from readers that speak. */
+function strip({ strip: { rows, closed, ticks } }: ShownSchedule, { steps }: ShownLine): Markup {
+  return (
+    <div class="strip" aria-hidden="true">
+      {hatching()}
+      <p class="key">
+        {stripKey('hands-on')}
+        <span>{words.handsOn}</span>
+        {stripKey('wait')}
+        <span>{words.wait}</span>
+        {stripKey('closed')}
+        <span>{words.closed}</span>
+      </p>
+      {rows.map(({ label, bars, step }) => (
+        <div class="strip-row">
+          <span class="strip-label">
+            {steps.filter(({ id }) => id === step).map(({ number }) => <b {...shows(number)} />)}
+            <span {...shows(label)} />
+          </span>
+          {stripRow(bars, closed, ticks)}
+        </div>
+      ))}
+      <div class="strip-row">
+        {stripScale(ticks)}
+      </div>
+    </div>
+  );
+}
+
+function dayTable({ days }: ShownSchedule): Markup {
+  return scrolling(
+    words.when,
+    <table class="days">
+      <thead>
+        <tr>
+          <th scope="col">{words.from}</th>
+          <th scope="col">{words.to}</th>
+          <th scope="col">{words.does}</th>
+          <th scope="col">{words.who}</th>
+        </tr>
+      </thead>
+      {days.map(({ day, rows }) => (
+        <tbody>
+          <tr class="day">
+            <th scope="rowgroup" colspan="4" {...shows(day)} />
+          </tr>
+          {rows.map((row) => dayRow(row))}
+        </tbody>
+      ))}
+    </table>,
+  );
+}
+
+function dayRow({ from, to, what, who, then }: ShownSchedule['days'][number]['rows'][number]): Markup {
+  return (
+    <tr>
+      <td class="clock" {...shows(from)} />
+      <td class="clock" {...shows(to)} />
+      <td class="what">
+        <span {...shows(what)} />
+        {isSaid(then) ? <span class="then" {...shows(then)} /> : null}
+      </td>
+      <td class="who" {...shows(who)} />
+    </tr>
+  );
+}

@@ -1,0 +1,182 @@
+import type { ElementContent } from 'hast';
+import type { StepProse } from '../src/rendering/step-prose.ts';
+import type { ShownCheck } from '../src/showing/show-guide.ts';
+import type { Shown, ShownStep, ShownTake } from '../src/showing/shown.ts';
+import { pageWords } from '../src/words/pages.ts';
+import { cautionPanel } from './caution.tsx';
+import type { Content, Markup } from './page.tsx';
+import { isSaid, said, shows } from './place.ts';
+
+const { guide: words } = pageWords;
+
+/**
+ * One step: beside it the ruler that carries its time; in it what can hurt, what to take and set, then the acts, then
+ * how to tell that it is right.
+ */
+export function guideStep(step: ShownStep, prose: StepProse | undefined, checks: readonly ShownCheck[]): Markup {
+  return (
+    <li class="step" id={`step-${step.id}`}>
+      {rail(step)}
+      <div class="step-body">
+        {heading(step)}
+        {dangers(step, prose)}
+        {tray(step)}
+        {remarks([step.limit, ...step.also])}
+        {work(prose, checks)}
+      </div>
+    </li>
+  );
+}
+
+/** The ruler beside the step: when it begins, how long hands are on, how long it waits. */
+function rail({ begins, times, notBefore }: ShownStep): Markup {
+  return (
+    <div class="rail">
+      {isSaid(begins) ? <p class="begins" {...shows(begins)} /> : null}
+      {times.map(({ kind, time, note }) => (
+        <p class={`stretch ${kind}`}>
+          <strong {...shows(time)} />
+          <span {...shows(note)} />
+        </p>
+      ))}
+      {isSaid(notBefore) ? <p class="not-before" {...shows(notBefore)} /> : null}
+    </div>
+  );
+}
+
+function heading({ number, heading: name, runs }: ShownStep): Markup {
+  return (
+    <div class="step-head">
+      <span class="number" aria-hidden="true" {...shows(number)} />
+      <div>
+        <h3>
+          <span class="unseen">{said(words.step, { number: number.text })}</span>
+          <span {...shows(name)} />
+        </h3>
+        {isSaid(runs) ? <p class="runs" {...shows(runs)} /> : null}
+      </div>
+    </div>
+  );
+}
+
+/** All that can hurt stands before what to take and before the first act. */
+function dangers({ cautions, hazards, controls }: ShownStep, prose: StepProse | undefined): Content {
+  const careful = prose?.careful ?? [];
+  if (cautions.length + hazards.length + controls.length + careful.length === 0) return null;
+  return (
+    <div class="dangers">
+      {cautions.length > 0 ? <ul class="cautions">{cautions.map((caution) => cautionPanel(caution))}</ul> : null}
+      {careful.length > 0 ? (
+        <div class="named-list be-careful">
+          <h4>{words.careful}</h4>
+          <div class="prose">{[...careful]}</div>
+        </div>
+      ) : null}
+      {list(words.meets, 'meets', hazards)}
+      {list(words.wear, 'wear', controls)}
+    </div>
+  );
+}
+
+function list(name: string, kind: string, items: readonly Shown[]): Content {
+  if (items.length === 0) return null;
+  return (
+    <div class={`named-list ${kind}`}>
+      <h4>{name}</h4>
+      <ul>
+        {items.map((item) => (
+          <li {...shows(item)} />
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** The acts and how to tell that they went right, with the pictures beside them. */
+function work(prose: StepProse | undefined, checks: readonly ShownCheck[]): Markup {
+  const figures = prose?.figures ?? [];
+  return (
+    <div class={figures.length > 0 ? 'step-work with-figures' : 'step-work'}>
+      <div class="acts prose">{[...(prose?.acts ?? [])]}</div>
+      {figures.length > 0 ? <div class="step-figures">{[...figures]}</div> : null}
+      <div class="outcomes">
+        {outcome(words.rightWhen, 'right-when', prose?.rightWhen)}
+        {outcome(words.ifNot, 'if-not', prose?.ifNot)}
+        {checks.map(stepCheck)}
+      </div>
+    </div>
+  );
+}
+
+/** What one run takes, the numbers large; then what to set. */
+function tray({ id, takes, settings }: ShownStep): Content {
+  if (takes.length + settings.length === 0) return null;
+  return (
+    <div class="tray">
+      {takes.length > 0 ? <ul aria-label={words.takes}>{takes.map(take)}</ul> : null}
+      {settings.length > 0 ? (
+        <ul class="settings" aria-label={words.set}>
+          {settings.map(({ name, value }) => (
+            <li>
+              <b {...shows(value)} />
+              <span class="name" {...shows(name)} />
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </div>
+  );
+}
+
+function take({ amount, unit, name, note }: ShownTake): Markup {
+  return (
+    <li>
+      <b>
+        <span {...shows(amount)} />
+        {isSaid(unit) ? ' ' : null}
+        {isSaid(unit) ? <span class="unit" {...shows(unit)} /> : null}
+      </b>
+      <span class="name" {...shows(name)} />
+      {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
+    </li>
+  );
+}
+
+function remarks(texts: readonly Shown[]): Content {
+  const there = texts.filter(isSaid);
+  if (there.length === 0) return null;
+  return (
+    <ul class="remarks">
+      {there.map((text) => (
+        <li {...shows(text)} />
+      ))}
+    </ul>
+  );
+}
+
+function outcome(name: string, kind: string, content: readonly ElementContent[] = []): Content {
+  if (content.length === 0) return null;
+  return (
+    <div class={`outcome ${kind}`}>
+      <h4>{name}</h4>
+      <div class="prose">{[...content]}</div>
+    </div>
+  );
+}
+
+function stepCheck({ what, target, of, ifNot, id }: ShownCheck): Markup {
+  return (
+    <div class="outcome check">
+      <h4>
+        {words.check} <span class="of" {...shows(of)} />
+      </h4>
+      <p>
+        <a href={`#check-${id}`} {...shows(what)} />
+        {isSaid(target) ? <strong class="target" {...shows(target)} /> : null}
+      </p>
+      <p class="note">
+        {words.ifNot}: <span {...shows(ifNot)} />
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+import type { Content, Markup } from './page.tsx';
+
+/** A part of a page: its heading in the margin, with a remark below it where there is one, and its content beside. */
+export function part(id: string, heading: string, content: Content, remark?: Content): Markup {
+  return (
+    <section id={id} class="part" aria-labelledby={`${id}-head`}>
+      <div class="part-head">
+        <h2 id={`${id}-head`}>{heading}</h2>
+        {remark ? <div class="remark">{remark}</div> : null}
+      </div>
+      <div class="part-body">{content}</div>
+    </section>
+  );
+}
+
+/** A frame that scrolls by itself where its table is wider than the page; its name says what it holds. */
+export function scrolling(name: string, table: Markup): Markup {
+  return (
+    <div class="scroll" role="group" tabindex="0" aria-label={name}>
+      {table}
+    </div>
+  );
+}

@@ -1,0 +1,14 @@
+import type { Content, Markup } from './page.tsx';
+
+/** Title and lead of a page that is not a guide. */
+export function plainHero(title: string, lead?: string, more: Content = null): Markup {
+  return (
+    <div class="hero">
+      <div class="hero-title">
+        <h1>{title}</h1>
+        {lead === undefined ? null : <p class="lead">{lead}</p>}
+      </div>
+      {more}
+    </div>
+  );
+}

@@ -1,0 +1,85 @@
+import type { ShownCheck } from '../src/showing/show-guide.ts';
+import type { Shown } from '../src/showing/shown.ts';
+import { sheetWords as words } from '../src/words/sheets.ts';
+import type { SheetView } from './bench-sheet.tsx';
+import type { Content, Markup } from './page.tsx';
+import { isSaid, shows } from './place.ts';
+
+/** Checks of each model, one column a model; then those of runs and of the batch. */
+export function sheetChecks({ guide: { checks }, models }: SheetView): Markup {
+  const ofModels = checks.filter(({ each }) => each === 'model');
+  const others = checks.filter(({ each }) => each !== 'model');
+  return (
+    <section class="checks">
+      <h2>{words.checks}</h2>
+      {models.map((row) => modelTable(row, ofModels))}
+      {otherChecks(others)}
+    </section>
+  );
+}
+
+function modelTable(models: readonly Shown[], checks: readonly ShownCheck[]): Markup {
+  return (
+    <table class="models">
+      <thead>
+        <tr>
+          <th scope="col">{words.model}</th>
+          {models.map((model) => (
+            <th scope="col" class="model" {...shows(model)} />
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {checks.map((check) => (
+          <tr>
+            {checkName(check)}
+            {models.map(() => (
+              <td class="model">{isSaid(check.target) ? null : <span class="box" />}</td>
+            ))}
+          </tr>
+        ))}
+        <tr>
+          <th scope="row">{words.keep}</th>
+          {models.map(() => (
+            <td class="model">
+              <span class="box" />
+            </td>
+          ))}
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+function otherChecks(checks: readonly ShownCheck[]): Content {
+  if (checks.length === 0) return null;
+  return (
+    <>
+      <h3>{words.runChecks}</h3>
+      <table class="run-checks">
+        <tbody>
+          {checks.map((check) => (
+            <tr>
+              <td class="tick-cell">
+                <span class="box" />
+              </td>
+              {checkName(check)}
+              <td class="of" {...shows(check.of)} />
+              <td class="room" />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+function checkName({ what, target }: ShownCheck): Markup {
+  return (
+    <th scope="row">
+      <span {...shows(what)} />
+      {isSaid(target) ? ' ' : null}
+      {isSaid(target) ? <b class="target" {...shows(target)} /> : null}
+    </th>
+  );
+}

@@ -1,0 +1,49 @@
+import { sheetWords as words } from '../src/words/sheets.ts';
+import type { SheetView } from './bench-sheet.tsx';
+import type { Markup } from './page.tsx';
+import { said } from './place.ts';
+
+const emptyRows = ['first', 'second', 'third'] as const;
+
+/** What was done otherwise than printed, and who answers for the batch. */
+export function sheetRecord({ batch }: SheetView): Markup {
+  return (
+    <section class="record">
+      <h2>
+        {words.changes} <small>{words.changesSay}</small>
+      </h2>
+      <table class="changes">
+        <thead>
+          <tr>
+            <th scope="col" class="w-step">
+              {words.step}
+            </th>
+            <th scope="col">{words.happened}</th>
+            <th scope="col">{words.did}</th>
+            <th scope="col" class="w-lot">
+              {words.initials}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {emptyRows.map(() => (
+            <tr>
+              <td />
+              <td />
+              <td />
+              <td />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <h2>{words.signOff}</h2>
+      <ul class="fields sign">
+        <li>
+          {words.kept} <span class="blank" /> {words.rejected} <span class="blank" /> {said(words.of, { batch })}
+        </li>
+        <li>{words.maker}</li>
+        <li>{words.release}</li>
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,61 @@
+import type { ShownMaterial } from '../src/showing/shown.ts';
+import { sheetWords as words } from '../src/words/sheets.ts';
+import type { SheetView } from './bench-sheet.tsx';
+import type { Content, Markup } from './page.tsx';
+import { isSaid, shows } from './place.ts';
+
+/** What to measure out, with room for what was measured, its lot, and who did and checked it. */
+export function sheetWeigh({ line }: SheetView): Content {
+  if (line.materials.length === 0) return null;
+  return (
+    <section>
+      <h2>
+        {words.weigh} <small>{words.weighSay}</small>
+      </h2>
+      <table class="weigh">
+        <thead>
+          <tr>
+            <td class="tick-cell" />
+            <th scope="col">{words.item}</th>
+            <th scope="col" class="w-target">
+              {words.target}
+            </th>
+            <th scope="col" class="w-measured">
+              {words.measured}
+            </th>
+            <th scope="col" class="w-lot">
+              {words.lot}
+            </th>
+            <th scope="col" class="w-by">
+              {words.by}
+            </th>
+            <th scope="col" class="w-by">
+              {words.check}
+            </th>
+          </tr>
+        </thead>
+        <tbody>{line.materials.map(row)}</tbody>
+      </table>
+    </section>
+  );
+}
+
+function row({ name, must, total, note, ingredientOf }: ShownMaterial): Markup {
+  return (
+    <tr class={ingredientOf === undefined ? undefined : 'ingredient'}>
+      <td class="tick-cell">
+        <span class="box" />
+      </td>
+      <th scope="row">
+        <span {...shows(name)} />
+        {isSaid(must) ? <span class="must" {...shows(must)} /> : null}
+        {isSaid(note) ? <span class="must" {...shows(note)} /> : null}
+      </th>
+      <td class="target" {...shows(total)} />
+      <td />
+      <td />
+      <td />
+      <td />
+    </tr>
+  );
+}
