@@ -35,9 +35,9 @@ export async function readWorkspace(folder: string): Promise<ReadWorkspace> {
  * @param today  The day that prices and reviews are old by.
  */
 export function check(read: ReadWorkspace, { today }: { readonly today: IsoDate }): readonly Diagnostic[] {
-  const { workspace, origins, unread, diagnostics } = read;
+  const { workspace, origins, unread, files, diagnostics } = read;
   if (!workspace) return diagnostics;
-  return inReadingOrder([...diagnostics, ...runChecks({ workspace, origins, unread, today })]);
+  return inReadingOrder([...diagnostics, ...runChecks({ workspace, origins, unread, files, today })]);
 }
 
 export interface PublishSettings {

@@ -15,7 +15,11 @@ export interface ArticleInUse {
 }
 
 /** All materials, or all tools, by name. Each has an anchor: `#material-felt`. */
-export function articlesPage(site: Site, kind: 'materials' | 'tools', articles: readonly ArticleInUse[]): Root {
+export function articlesPage(
+  site: Site,
+  kind: 'materials' | 'tools',
+  articles: readonly ArticleInUse[],
+): Root {
   const { title, lead } = pageWords[kind];
   return page({
     site,

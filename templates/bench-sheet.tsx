@@ -65,7 +65,9 @@ export function benchSheet(view: SheetView): Root {
 }
 
 function sheetHead({ guide, plan, line, batch }: SheetView): Markup {
-  const facts = [...plan.facts, ...line.facts].filter(({ id }) => ['hands-on', 'build-time', 'keeps'].includes(id));
+  const facts = [...plan.facts, ...line.facts].filter(({ id }) =>
+    ['hands-on', 'build-time', 'keeps'].includes(id),
+  );
   return (
     <header>
       {guide.status === 'draft' ? <p class="draft">{pageWords.draft}</p> : null}
@@ -129,4 +131,3 @@ function clearTheBench({ guide, plan }: SheetView): Markup {
 export function box(): Markup {
   return <span class="box" />;
 }
-

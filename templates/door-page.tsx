@@ -6,7 +6,11 @@ import { said } from './place.ts';
 const { door: words } = pageWords;
 
 /** The first file that somebody opens in the published folder: which edition is for whom. */
-export function doorPage(program: string, language: string, editions: readonly ('trainees' | 'staff')[]): Root {
+export function doorPage(
+  program: string,
+  language: string,
+  editions: readonly ('trainees' | 'staff')[],
+): Root {
   const title = said(words.title, { program });
   const first = editions[0] ?? 'trainees';
   return documentOf(

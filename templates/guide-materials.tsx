@@ -52,11 +52,19 @@ function materialTable({ line, batch, root }: GuideView): Markup {
   );
 }
 
-function materialRow({ id, material, name, must, one, total, ingredientOf, note }: ShownMaterial, root: string, batch: string): Markup {
+function materialRow(
+  { id, material, name, must, one, total, ingredientOf, note }: ShownMaterial,
+  root: string,
+  batch: string,
+): Markup {
   const isGuide = material?.startsWith('guide:') ?? false;
-  const leads = material === undefined || isGuide ? undefined : `${root}materials/index.html#material-${material}`;
+  const leads =
+    material === undefined || isGuide ? undefined : `${root}materials/index.html#material-${material}`;
   return (
-    <tr class={ingredientOf === undefined ? undefined : 'ingredient'} id={ingredientOf === undefined ? `row-${id}` : undefined}>
+    <tr
+      class={ingredientOf === undefined ? undefined : 'ingredient'}
+      id={ingredientOf === undefined ? `row-${id}` : undefined}
+    >
       <th scope="row">
         {leads === undefined ? <span {...shows(name)} /> : <a href={leads} {...shows(name)} />}
         {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
@@ -100,7 +108,10 @@ function purchaseTable({ plan, root }: GuideView): Markup {
   );
 }
 
-function purchaseRow({ material, name, packs, supplier, needed, left, cost }: ShownPurchase, root: string): Markup {
+function purchaseRow(
+  { material, name, packs, supplier, needed, left, cost }: ShownPurchase,
+  root: string,
+): Markup {
   return (
     <tr>
       <th scope="row">

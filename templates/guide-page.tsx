@@ -58,7 +58,10 @@ export function guidePage(view: GuideView): Root {
     description: guide.summary.text || guide.trains.text || line.title.text,
     current: 'guides',
     isDraft: guide.status === 'draft',
-    hero: guideHero(view, parts.filter(({ isThere }) => isThere)),
+    hero: guideHero(
+      view,
+      parts.filter(({ isThere }) => isThere),
+    ),
     main: <>{parts.map(({ markup }) => markup)}</>,
     of: [guide.title.text, guide.version.text].filter((text) => text !== '').join(', '),
   });
@@ -83,7 +86,9 @@ function partsOf(view: GuideView): readonly PagePart[] {
     ['checks', words.checks, guideChecks(view)],
     ['in-use', words.inUse, guideInUse(view)],
     ['costs', words.costs, guideCosts(view)],
-    ...view.after.map(({ id, heading, content }) => [id, heading, part(id, heading, prose(content))] as const),
+    ...view.after.map(
+      ({ id, heading, content }) => [id, heading, part(id, heading, prose(content))] as const,
+    ),
     ['record', words.record, guideRecord(view)],
   ];
   return parts.map(([id, name, markup]) => ({ id, name, markup, isThere: markup !== null }));
@@ -114,7 +119,11 @@ function buildPart(view: GuideView): Content {
       <h2 id="build-head">{pageWords.guide.build}</h2>
       <ol class="steps">
         {line.steps.map((step) =>
-          guideStep(step, steps[step.id], guide.checks.filter(({ after }) => after?.step === step.id)),
+          guideStep(
+            step,
+            steps[step.id],
+            guide.checks.filter(({ after }) => after?.step === step.id),
+          ),
         )}
       </ol>
     </section>

@@ -36,15 +36,17 @@ function strip({ strip: { rows, closed, ticks } }: ShownSchedule, { steps }: Sho
       {rows.map(({ label, bars, step }) => (
         <div class="strip-row">
           <span class="strip-label">
-            {steps.filter(({ id }) => id === step).map(({ number }) => <b {...shows(number)} />)}
+            {steps
+              .filter(({ id }) => id === step)
+              .map(({ number }) => (
+                <b {...shows(number)} />
+              ))}
             <span {...shows(label)} />
           </span>
           {stripRow(bars, closed, ticks)}
         </div>
       ))}
-      <div class="strip-row">
-        {stripScale(ticks)}
-      </div>
+      <div class="strip-row">{stripScale(ticks)}</div>
     </div>
   );
 }

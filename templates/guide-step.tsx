@@ -13,7 +13,11 @@ const { guide: words } = pageWords;
  * One step: beside it the ruler that carries its time; in it what can hurt, what to take and set, then the acts, then
  * how to tell that it is right.
  */
-export function guideStep(step: ShownStep, prose: StepProse | undefined, checks: readonly ShownCheck[]): Markup {
+export function guideStep(
+  step: ShownStep,
+  prose: StepProse | undefined,
+  checks: readonly ShownCheck[],
+): Markup {
   return (
     <li class="step" id={`step-${step.id}`}>
       {rail(step)}
@@ -65,7 +69,9 @@ function dangers({ cautions, hazards, controls }: ShownStep, prose: StepProse | 
   if (cautions.length + hazards.length + controls.length + careful.length === 0) return null;
   return (
     <div class="dangers">
-      {cautions.length > 0 ? <ul class="cautions">{cautions.map((caution) => cautionPanel(caution))}</ul> : null}
+      {cautions.length > 0 ? (
+        <ul class="cautions">{cautions.map((caution) => cautionPanel(caution))}</ul>
+      ) : null}
       {careful.length > 0 ? (
         <div class="named-list be-careful">
           <h4>{words.careful}</h4>

@@ -39,7 +39,8 @@ export function sheetRecord({ batch }: SheetView): Markup {
       <h2>{words.signOff}</h2>
       <ul class="fields sign">
         <li>
-          {words.kept} <span class="blank" /> {words.rejected} <span class="blank" /> {said(words.of, { batch })}
+          {words.kept} <span class="blank" /> {words.rejected} <span class="blank" />{' '}
+          {said(words.of, { batch })}
         </li>
         <li>{words.maker}</li>
         <li>{words.release}</li>

@@ -19,7 +19,13 @@ export function startSearch(page: Document): void {
 }
 
 /** On the page of the search: results stand in the page, and the query in its address. */
-function startPage(page: Document, form: HTMLFormElement, field: HTMLInputElement, results: HTMLElement, search: Loading): void {
+function startPage(
+  page: Document,
+  form: HTMLFormElement,
+  field: HTMLInputElement,
+  results: HTMLElement,
+  search: Loading,
+): void {
   const asked = new URLSearchParams(page.location.search).get('q') ?? '';
   const answer = answering(page, results, search, Number.POSITIVE_INFINITY);
   field.value = asked;
@@ -60,7 +66,12 @@ function startField(page: Document, form: HTMLFormElement, field: HTMLInputEleme
 type Loading = () => Promise<Search>;
 
 /** Answers queries into a place of the page; of several that are under way the last one counts. */
-function answering(page: Document, place: HTMLElement, search: Loading, most: number): (query: string) => Promise<void> {
+function answering(
+  page: Document,
+  place: HTMLElement,
+  search: Loading,
+  most: number,
+): (query: string) => Promise<void> {
   const says = place.querySelector<HTMLElement>('.found-says')!;
   const list = place.querySelector<HTMLElement>('.found-list')!;
   let latest = '';
@@ -76,7 +87,9 @@ function answering(page: Document, place: HTMLElement, search: Loading, most: nu
     if (latest !== query) return;
     const pages = find(query);
     says.textContent = countText(pages.length, query.trim());
-    list.replaceChildren(...(pages.length > 0 ? pages.slice(0, most).map((found) => entry(page, found)) : waysOn(page)));
+    list.replaceChildren(
+      ...(pages.length > 0 ? pages.slice(0, most).map((found) => entry(page, found)) : waysOn(page)),
+    );
   };
 }
 
@@ -88,7 +101,10 @@ function countText(count: number, query: string): string {
 function entry(page: Document, { href, kind, title, says }: FoundPage): HTMLElement {
   const item = page.createElement('li');
   const link = Object.assign(page.createElement('a'), { href: rootOf(page) + href, textContent: title });
-  const what = Object.assign(page.createElement('span'), { className: 'kind', textContent: words.kinds[kind] });
+  const what = Object.assign(page.createElement('span'), {
+    className: 'kind',
+    textContent: words.kinds[kind],
+  });
   const line = Object.assign(page.createElement('span'), { className: 'says', textContent: says });
   item.append(link, what, line);
   return item;

@@ -7,7 +7,13 @@ export interface FoundPage {
   readonly title: string;
   readonly says: string;
 }
-export type DocumentRow = readonly [href: string, kind: FoundPage['kind'], title: string, says: string, words: string];
+export type DocumentRow = readonly [
+  href: string,
+  kind: FoundPage['kind'],
+  title: string,
+  says: string,
+  words: string,
+];
 
 /** Answers a query with pages, best first. */
 export type Search = (query: string) => readonly FoundPage[];

@@ -21,6 +21,8 @@ export interface Context {
   readonly guidesInOrder: readonly GuideAtLevel[];
   /** Whether a file of that name is there, be it readable or not: of what is not, checks say nothing. */
   readonly isThere: (kind: Kind, id: string) => boolean;
+  /** Photos and drawings in the folder of a guide, by path below it. */
+  readonly beside: (guide: Guide) => readonly string[];
   /** The plan that a guide's stated figures speak of; `undefined` where none can be made. */
   readonly planOf: (guide: Guide) => Plan | undefined;
 }
@@ -50,10 +52,12 @@ export interface ToCheck {
   readonly origins: Origins;
   /** Present but not readable: `materials/felt`. */
   readonly unread: readonly string[];
+  /** Photos and drawings beside the guides, by path below the workspace. */
+  readonly files: Readonly<Record<string, unknown>>;
   readonly today: IsoDate;
 }
 
-export function makeContext({ workspace, origins, unread, today }: ToCheck): Context {
+export function makeContext({ workspace, origins, unread, files, today }: ToCheck): Context {
   const notRead = new Set(unread);
   const guides = Object.values(workspace.guides).map((guide) => guideRead(guide, origins));
   const guidesAt = guides.flatMap(atItsLevels);
@@ -64,9 +68,16 @@ export function makeContext({ workspace, origins, unread, today }: ToCheck): Con
     guides,
     guidesAt,
     guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
+    beside: (guide) => filesBeside(guide, files),
     isThere: (kind, id) => Object.hasOwn(workspace[kind], id) || notRead.has(`${kind}/${id}`),
     planOf: () => undefined,
   };
+}
+
+function filesBeside({ id }: Guide, files: ToCheck['files']): readonly string[] {
+  const folder = `guides/${id}/`;
+  const below = Object.keys(files).filter((file) => file.startsWith(folder));
+  return below.map((file) => file.slice(folder.length));
 }
 
 function guideRead(guide: Guide, origins: Origins): GuideRead {

@@ -18,11 +18,13 @@ function ofGuide(read: GuideRead, context: Context): readonly Finding[] {
   const described = Object.keys(context.workspace.materials);
   const [mixIds, rowIds] = [mixes.map(({ id }) => id), materials.map(({ id }) => id)];
   const isFile = (name: string): boolean => context.isThere('materials', name);
-  const bought = [...byIngredients(read), ...byDirections(read), ...byLife(read), ...byPatterns(read)];
+  const [mixed, ingredients] = parted(byIngredients(read), ({ name }) => mixIds.includes(name));
+  const bought = [...ingredients, ...byDirections(read), ...byLife(read), ...byPatterns(read)];
   const listed = [...mixIds, ...rowIds];
   return [
     ...unknownNames(byRows(read), [...described, ...mixIds], (name) => mixIds.includes(name) || isFile(name)),
     ...unknownNames(bought, described, isFile),
+    ...mixed.map(({ name, who, place }) => ({ variant: 'mix', places: [place] as const, facts: { name, who } })),
     ...unknownNames(
       linkedTo(read, 'material'),
       [...listed, ...described],
@@ -37,6 +39,10 @@ function isNamedByGuide({ guide }: GuideRead, name: string): boolean {
     guide.materials.some(({ use }) => use === name) ||
     guide.mixes.some(({ of }) => of.some(({ use }) => use === name))
   );
+}
+
+function parted<T>(all: readonly T[], isFirst: (one: T) => boolean): readonly [readonly T[], readonly T[]] {
+  return [all.filter(isFirst), all.filter((one) => !isFirst(one))];
 }
 
 function byRows(read: GuideRead): readonly Reference[] {

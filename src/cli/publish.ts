@@ -56,7 +56,11 @@ async function publishFrom(
 }
 
 /** What the folder itself refuses; all else is the content. */
-const statuses: Readonly<Record<string, ExitStatus>> = { 'folder-not-ours': 2, 'publish-under-way': 3 };
+const statuses: Readonly<Record<string, ExitStatus>> = {
+  'folder-not-ours': 2,
+  'foreign-file-in-the-way': 2,
+  'publish-under-way': 3,
+};
 
 function refused(findings: readonly Diagnostic[], world: World): ExitStatus {
   world.err.write(findingsText(findings, inkFor(world.err, world)));
@@ -66,10 +70,14 @@ function refused(findings: readonly Diagnostic[], world: World): ExitStatus {
 /** "trainees: 84 files in site/trainees". */
 function written(published: Published, world: World): ExitStatus {
   for (const { edition, folder, files } of published.editions) {
-    const where = relative(world.folder, folder) || '.';
-    world.out.write(
-      `${fill(outcomeWords.published, { edition, files: counted('file', files), folder: where })}\n`,
-    );
+    const facts = { edition, files: counted('file', files), folder: fromHere(folder, world) };
+    world.out.write(`${fill(outcomeWords.published, facts)}\n`);
   }
   return 0;
+}
+
+/** Below the current folder as the way from there, elsewhere as it is. */
+function fromHere(folder: string, world: World): string {
+  const way = relative(world.folder, folder);
+  return way.startsWith('..') ? folder : way;
 }

@@ -39,16 +39,28 @@ const usesMaterial: Uses = ({ line }, id) => line.materials.some(({ material }) 
 const usesTool: Uses = ({ plan }, id) => plan.tools.some((tool) => tool.id === id);
 
 /** Guides that use an article at any level, each once, with the way from a folder of the edition. */
-function usersOf(id: string, guides: readonly PlannedGuide[], uses: Uses): readonly { title: string; href: string }[] {
+function usersOf(
+  id: string,
+  guides: readonly PlannedGuide[],
+  uses: Uses,
+): readonly { title: string; href: string }[] {
   const users = new Map(
     guides
       .filter((planned) => uses(planned, id))
-      .map(({ written }) => [written.id, { title: written.title, href: `../guides/${written.id}/index.html` }] as const),
+      .map(
+        ({ written }) =>
+          [written.id, { title: written.title, href: `../guides/${written.id}/index.html` }] as const,
+      ),
   );
   return [...users.values()];
 }
 
-function dangerous(articles: readonly ShownArticle[], guides: readonly PlannedGuide[], kind: 'materials' | 'tools', uses: Uses) {
+function dangerous(
+  articles: readonly ShownArticle[],
+  guides: readonly PlannedGuide[],
+  kind: 'materials' | 'tools',
+  uses: Uses,
+) {
   const anchor = kind === 'materials' ? 'material' : 'tool';
   return articles
     .filter(({ dangers }) => dangers.length > 0)

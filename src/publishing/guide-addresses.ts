@@ -7,8 +7,10 @@ import type { PlannedGuide } from './planned-guides.ts';
 type Finder = (target: string, planned: PlannedGuide, workspace: Workspace) => string | undefined;
 
 const finders: Readonly<Record<LinkKind, Finder>> = {
-  caution: (id, { line }) => (line.cautions.some((caution) => caution.id === id) ? `#caution-${id}` : undefined),
-  guide: (id, { folder }, { guides }) => (guides[id] ? `${rootFrom(folder)}guides/${id}/index.html` : undefined),
+  caution: (id, { line }) =>
+    line.cautions.some((caution) => caution.id === id) ? `#caution-${id}` : undefined,
+  guide: (id, { folder }, { guides }) =>
+    guides[id] ? `${rootFrom(folder)}guides/${id}/index.html` : undefined,
   material: materialAddress,
   module: () => undefined,
   set: (name, { line, written }) => {
@@ -16,11 +18,16 @@ const finders: Readonly<Record<LinkKind, Finder>> = {
     return step && `#step-${step.id}`;
   },
   step: (id, { line }) => (line.steps.some((step) => step.id === id) ? `#step-${id}` : undefined),
-  tool: (id, { folder }, { tools }) => (tools[id] ? `${rootFrom(folder)}tools/index.html#tool-${id}` : undefined),
+  tool: (id, { folder }, { tools }) =>
+    tools[id] ? `${rootFrom(folder)}tools/index.html#tool-${id}` : undefined,
 };
 
 /** A material leads to its own entry, a mix to its row on the page. */
-function materialAddress(target: string, { folder, written, line }: PlannedGuide, { materials }: Workspace): string | undefined {
+function materialAddress(
+  target: string,
+  { folder, written, line }: PlannedGuide,
+  { materials }: Workspace,
+): string | undefined {
   const row = written.materials.find(({ id, use }) => id === target || use === target);
   const material = [target, row?.use ?? ''].find((id) => materials[id]);
   if (material !== undefined) return `${rootFrom(folder)}materials/index.html#material-${material}`;
@@ -28,7 +35,10 @@ function materialAddress(target: string, { folder, written, line }: PlannedGuide
 }
 
 /** Addresses as prose writes them -> as its page has them. What leads nowhere on the site leads nowhere. */
-export function guideAddresses(planned: PlannedGuide, workspace: Workspace): (written: string) => string | undefined {
+export function guideAddresses(
+  planned: PlannedGuide,
+  workspace: Workspace,
+): (written: string) => string | undefined {
   return (written) => {
     const [, kind = '', target = ''] = /^([a-z]+):(.*)$/s.exec(written) ?? [];
     const own = linkKinds.find((known) => known === kind);

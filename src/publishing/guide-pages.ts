@@ -67,7 +67,10 @@ function filesOf(
 }
 
 /** All levels of a guide, each with the way to its page from this one. Empty where it has one. */
-function levelLinks(planned: PlannedGuide, guides: readonly PlannedGuide[]): readonly { id: string; name: string; href: string }[] {
+function levelLinks(
+  planned: PlannedGuide,
+  guides: readonly PlannedGuide[],
+): readonly { id: string; name: string; href: string }[] {
   const all = guides.filter(({ written }) => written.id === planned.written.id);
   return planned.written.levels.map(({ id, name }) => {
     const page = all.find(({ level }) => level === id)!;
@@ -76,7 +79,10 @@ function levelLinks(planned: PlannedGuide, guides: readonly PlannedGuide[]): rea
 }
 
 /** What is right and what is wrong, with the question of its check as alternative text. */
-function checkPictures(planned: PlannedGuide, pictures: ReadonlyMap<string, PublishedPicture>): Readonly<Record<string, Element>> {
+function checkPictures(
+  planned: PlannedGuide,
+  pictures: ReadonlyMap<string, PublishedPicture>,
+): Readonly<Record<string, Element>> {
   const shown = planned.guide.checks.flatMap(({ like, unlike, what }) =>
     [like, unlike].flatMap((file) => {
       const picture = addressed(pictures.get(file ?? ''), planned);
@@ -89,6 +95,12 @@ function checkPictures(planned: PlannedGuide, pictures: ReadonlyMap<string, Publ
 function sheetMargins({ guide, line, batch }: PlannedGuide, site: Site): string {
   const version = guide.version.text;
   const facts = { guide: line.title.text, batch };
-  const title = version === '' ? fill(sheetWords.headNoVersion, facts) : fill(sheetWords.head, { ...facts, version });
-  return pageMargins({ title, batchNumber: sheetWords.batchNumber, program: site.program, page: sheetWords.page });
+  const title =
+    version === '' ? fill(sheetWords.headNoVersion, facts) : fill(sheetWords.head, { ...facts, version });
+  return pageMargins({
+    title,
+    batchNumber: sheetWords.batchNumber,
+    program: site.program,
+    page: sheetWords.page,
+  });
 }

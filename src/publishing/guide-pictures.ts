@@ -13,7 +13,9 @@ export interface PublishedPicture extends PictureSize {
 
 /** The pictures that prose and checks of a guide name and that are there, by file as written. */
 export function picturesOf(guide: Guide, read: ReadWorkspace): ReadonlyMap<string, PublishedPicture> {
-  const checks = guide.checks.flatMap(({ like, unlike }) => [like, unlike]).filter((file) => file !== undefined);
+  const checks = guide.checks
+    .flatMap(({ like, unlike }) => [like, unlike])
+    .filter((file) => file !== undefined);
   const files = new Set([...guide.prose.images.map(({ file }) => file), ...checks]);
   const pictures = new Map<string, PublishedPicture>();
   const taken = new Set<string>();
@@ -29,7 +31,11 @@ function pathOf({ id }: Guide, file: string): string {
   return `guides/${id}/${file.replace(/^(\.\/)+/, '')}`;
 }
 
-function published(file: string, bytes: Uint8Array | undefined, taken: Set<string>): PublishedPicture | undefined {
+function published(
+  file: string,
+  bytes: Uint8Array | undefined,
+  taken: Set<string>,
+): PublishedPicture | undefined {
   const size = bytes && pictureSize(bytes);
   if (!bytes || !size) return undefined;
   const safe = /\.svg$/i.test(file) ? safeSvg(bytes) : bytes;
@@ -42,4 +48,3 @@ function freeName(name: string, taken: Set<string>): string {
   taken.add(free);
   return free;
 }
-

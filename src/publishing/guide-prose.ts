@@ -59,7 +59,9 @@ function proseAt({ written, line }: PlannedGuide, document: MarkdownDocument, pl
   );
   const firstStep = sections.findIndex(({ step }) => step !== undefined);
   const free = sections.flatMap(({ step, slug, heading }, i) =>
-    step === undefined ? [{ i, id: `text-${slug || 'opening'}`, heading, content: renderProse(below(i), definitions, place) }] : [],
+    step === undefined
+      ? [{ i, id: `text-${slug || 'opening'}`, heading, content: renderProse(below(i), definitions, place) }]
+      : [],
   );
   return {
     before: free.filter(({ i }) => firstStep < 0 || i < firstStep),
@@ -69,7 +71,10 @@ function proseAt({ written, line }: PlannedGuide, document: MarkdownDocument, pl
 }
 
 /** The finished text of each link that begins with an amount. */
-function amounts({ line }: PlannedGuide, { links }: MarkdownDocument): { readonly amountOf: (link: Nodes) => FinishedText | undefined } {
+function amounts(
+  { line }: PlannedGuide,
+  { links }: MarkdownDocument,
+): { readonly amountOf: (link: Nodes) => FinishedText | undefined } {
   return { amountOf: (link) => line.links[links.get(link) ?? -1] };
 }
 
@@ -82,7 +87,13 @@ export function addressed(
   picture: PublishedPicture | undefined,
   { isUsual }: PlannedGuide,
 ): { readonly address: string; readonly width: number; readonly height: number } | undefined {
-  return picture && { address: `${isUsual ? '' : '../'}${picture.name}`, width: picture.width, height: picture.height };
+  return (
+    picture && {
+      address: `${isUsual ? '' : '../'}${picture.name}`,
+      width: picture.width,
+      height: picture.height,
+    }
+  );
 }
 
 function decoded(file: string): string {

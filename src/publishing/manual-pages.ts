@@ -21,14 +21,18 @@ export interface ManualPage {
 export function manualPages(site: Site, manual: Files | undefined): Files {
   const pages = readManual(manual);
   if (pages.length === 0) return new Map();
-  const files = pages.map((page) => [`${folderOf(page)}/index.html`, htmlBytes(manualPage(page, pages, site))] as const);
+  const files = pages.map(
+    (page) => [`${folderOf(page)}/index.html`, htmlBytes(manualPage(page, pages, site))] as const,
+  );
   const home = pages.some(({ name }) => name === 'index') ? [] : [homePage(pages, site)];
   return new Map([...files, ...home]);
 }
 
 /** Pages by file name. A page is called by its heading of level 1. */
 export function readManual(manual: Files | undefined): readonly ManualPage[] {
-  const files = [...(manual ?? [])].filter(([path]) => path.endsWith('.md')).sort(([a], [b]) => (a < b ? -1 : 1));
+  const files = [...(manual ?? [])]
+    .filter(([path]) => path.endsWith('.md'))
+    .sort(([a], [b]) => (a < b ? -1 : 1));
   return files.map(([path, bytes]) => {
     const root = parseMarkdown(new TextDecoder().decode(bytes), 0);
     const title = root.children.find((node) => node.type === 'heading' && node.depth === 1);
@@ -37,7 +41,8 @@ export function readManual(manual: Files | undefined): readonly ManualPage[] {
   });
 }
 
-export const folderOf = ({ name }: Pick<ManualPage, 'name'>): string => (name === 'index' ? 'manual' : `manual/${name}`);
+export const folderOf = ({ name }: Pick<ManualPage, 'name'>): string =>
+  name === 'index' ? 'manual' : `manual/${name}`;
 
 function manualPage(page: ManualPage, pages: readonly ManualPage[], site: Site) {
   const root = page.name === 'index' ? '../' : '../../';
@@ -46,14 +51,30 @@ function manualPage(page: ManualPage, pages: readonly ManualPage[], site: Site) 
   const content = renderProse(
     children.filter((node) => !(node.type === 'heading' && node.depth === 1)),
     children.filter((node): node is Definition => node.type === 'definition'),
-    { addressOf: addressesFrom(root, pages), amountOf: () => undefined, pictureOf: () => undefined, print: (text) => text, deeper: 0, idOf },
+    {
+      addressOf: addressesFrom(root, pages),
+      amountOf: () => undefined,
+      pictureOf: () => undefined,
+      print: (text) => text,
+      deeper: 0,
+      idOf,
+    },
   );
-  return textPage({ site, root, title: page.title, content, headings: headingsOf(content), pages: listFrom(root, pages, page) });
+  return textPage({
+    site,
+    root,
+    title: page.title,
+    content,
+    headings: headingsOf(content),
+    pages: listFrom(root, pages, page),
+  });
 }
 
 /** Its headings of level 2, with the ids that rendering gave them. */
 function headingsOf(content: readonly ElementContent[]): readonly { id: string; text: string }[] {
-  const headings = content.filter((node): node is Element => node.type === 'element' && node.tagName === 'h2');
+  const headings = content.filter(
+    (node): node is Element => node.type === 'element' && node.tagName === 'h2',
+  );
   return headings.map((heading) => ({ id: String(heading.properties.id), text: lettersOf(heading) }));
 }
 
@@ -64,11 +85,20 @@ function lettersOf(node: ElementContent): string {
 
 function homePage(pages: readonly ManualPage[], site: Site): readonly [string, Uint8Array] {
   const title = pageWords.places.manual;
-  return ['manual/index.html', htmlBytes(textPage({ site, root: '../', title, content: [], headings: [], pages: listFrom('../', pages) }))];
+  return [
+    'manual/index.html',
+    htmlBytes(
+      textPage({ site, root: '../', title, content: [], headings: [], pages: listFrom('../', pages) }),
+    ),
+  ];
 }
 
 function listFrom(root: string, pages: readonly ManualPage[], here?: ManualPage) {
-  return pages.map((page) => ({ title: page.title, href: `${root}${folderOf(page)}/index.html`, isThis: page === here }));
+  return pages.map((page) => ({
+    title: page.title,
+    href: `${root}${folderOf(page)}/index.html`,
+    isThis: page === here,
+  }));
 }
 
 /** `limits.md#rounding` leads to the page made of that file; other relative addresses lead nowhere. */

@@ -6,7 +6,11 @@ export function rootFrom(folder: string): string {
 /** A file name that every disk, archive and learning-management system takes: `Photo 1.JPG` -> `photo-1.jpg`. */
 export function safeFileName(file: string): string {
   const [, stem = file, ending = ''] = /^(.*)\.([^./]+)$/s.exec(file) ?? [];
-  const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
+  const plain = (text: string): string =>
+    text
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-+|-+$/g, '');
   const name = plain(stem).slice(0, 60) || 'file';
   return ending === '' ? name : `${name}.${plain(ending)}`;
 }

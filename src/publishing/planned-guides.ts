@@ -35,7 +35,9 @@ export function planGuides(
   const refused: Diagnostic[] = [];
   for (const guide of byTitle(Object.values(workspace.guides))) {
     for (const level of levelsOf(guide)) {
-      const plan = makePlan(workspace, [{ guide: guide.id, ...(level === undefined ? {} : { level }) }], { today });
+      const plan = makePlan(workspace, [{ guide: guide.id, ...(level === undefined ? {} : { level }) }], {
+        today,
+      });
       if ('refused' in plan) refused.push(...plan.refused);
       else planned.push(plannedGuide(guide, level, plan, workspace));
     }
@@ -52,7 +54,12 @@ function levelsOf({ levels }: Guide): readonly (string | undefined)[] {
   return levels.length === 0 ? [undefined] : levels.map(({ id }) => id);
 }
 
-function plannedGuide(written: Guide, level: string | undefined, plan: Plan, workspace: Workspace): PlannedGuide {
+function plannedGuide(
+  written: Guide,
+  level: string | undefined,
+  plan: Plan,
+  workspace: Workspace,
+): PlannedGuide {
   const isUsual = level === usualLevel(written);
   const shown = showPlan(plan, workspace);
   const { at, made } = plan.lines[0]!;

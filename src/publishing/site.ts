@@ -46,7 +46,9 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
   const wanted = parts.editions ?? editions;
   const edition = editionFiles(parts, guides);
   const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
-  const files = wanted.flatMap((name) => [...edition].map(([path, bytes]) => [`${name}/${path}`, bytes] as const));
+  const files = wanted.flatMap((name) =>
+    [...edition].map(([path, bytes]) => [`${name}/${path}`, bytes] as const),
+  );
   return new Map([...files, ['index.html', door] as const].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 

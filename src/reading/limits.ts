@@ -10,8 +10,8 @@ export const limits = {
   nesting: 100,
   /** Columns of a table. */
   tableColumns: 100,
-  /** Brackets, stars, underscores, backticks or angle brackets in one paragraph, each. */
-  marksInParagraph: 1_000,
+  /** How long one Markdown file may take to parse, by the count of what is in it. */
+  parsingSeconds: 5,
   /** Guides in a workspace. */
   guides: 10_000,
   /** Folders in folders. */

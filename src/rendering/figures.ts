@@ -20,6 +20,7 @@ export function figuresApart(content: readonly ElementContent[]): {
   readonly figures: readonly Element[];
   readonly rest: readonly ElementContent[];
 } {
-  const isFigure = (node: ElementContent): node is Element => node.type === 'element' && node.tagName === 'figure';
+  const isFigure = (node: ElementContent): node is Element =>
+    node.type === 'element' && node.tagName === 'figure';
   return { figures: content.filter(isFigure), rest: content.filter((node) => !isFigure(node)) };
 }

@@ -26,11 +26,16 @@ export function pageMargins({ title, batchNumber, program, page }: PageMargins):
 /** "Page {page} of {pages}" -> `"Page " counter(page) " of " counter(pages)`. */
 function counted(sentence: string): string {
   const parts = sentence.split(/(\{page\}|\{pages\})/).filter((part) => part !== '');
-  return parts.map((part) => (/^\{pages?\}$/.test(part) ? `counter(${part.slice(1, -1)})` : quoted(part))).join(' ');
+  return parts
+    .map((part) => (/^\{pages?\}$/.test(part) ? `counter(${part.slice(1, -1)})` : quoted(part)))
+    .join(' ');
 }
 
 /** A string of CSS: everything but plain letters, digits and a few marks is escaped, so that no text can end it. */
 function quoted(text: string): string {
-  const escaped = text.replace(/[^\p{L}\p{N} .,:;·–’()+×%/-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `);
+  const escaped = text.replace(
+    /[^\p{L}\p{N} .,:;·–’()+×%/-]/gu,
+    (mark) => `\\${mark.codePointAt(0)!.toString(16)} `,
+  );
   return `"${escaped}"`;
 }

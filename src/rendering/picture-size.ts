@@ -42,7 +42,8 @@ const sizeOfJpeg: SizeReader = (bytes) => {
 };
 
 const sizeOfWebp: SizeReader = (bytes) => {
-  if (!startsWith(bytes, [0x52, 0x49, 0x46, 0x46]) || bytes.length < 30 || ascii(bytes, 8, 4) !== 'WEBP') return undefined;
+  if (!startsWith(bytes, [0x52, 0x49, 0x46, 0x46]) || bytes.length < 30 || ascii(bytes, 8, 4) !== 'WEBP')
+    return undefined;
   const kind = ascii(bytes, 12, 4);
   if (kind === 'VP8X') return { width: little(bytes, 24, 3) + 1, height: little(bytes, 27, 3) + 1 };
   if (kind === 'VP8 ') return { width: little(bytes, 26, 2) & 0x3fff, height: little(bytes, 28, 2) & 0x3fff };
@@ -60,7 +61,8 @@ const sizeOfSvg: SizeReader = (bytes) => {
   return { width: Math.round(Number(width ?? 0)), height: Math.round(Number(height ?? 0)) };
 };
 
-const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean => start.every((byte, i) => bytes[i] === byte);
+const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>
+  start.every((byte, i) => bytes[i] === byte);
 const ascii = (bytes: Uint8Array, at: number, length: number): string =>
   String.fromCharCode(...bytes.subarray(at, at + length));
 const big = (bytes: Uint8Array, at: number, length: number): number =>

@@ -1,5 +1,18 @@
 import type { Element, ElementContent, Properties, Root as HastRoot } from 'hast';
-import type { Definition, Heading, Html, Image, ImageReference, Link, LinkReference, Nodes, Paragraph, Root, RootContent, Text } from 'mdast';
+import type {
+  Definition,
+  Heading,
+  Html,
+  Image,
+  ImageReference,
+  Link,
+  LinkReference,
+  Nodes,
+  Paragraph,
+  Root,
+  RootContent,
+  Text,
+} from 'mdast';
 import { h } from 'hastscript';
 import remarkRehype, { type Options } from 'remark-rehype';
 import { unified } from 'unified';
@@ -51,7 +64,9 @@ export function renderProse(
   place: ProsePlace,
 ): ElementContent[] {
   const root: Root = { type: 'root', children: [...nodes, ...definitions] };
-  const tree: HastRoot = unified().use(remarkRehype, { handlers: handlersFor(place) }).runSync(root);
+  const tree: HastRoot = unified()
+    .use(remarkRehype, { handlers: handlersFor(place) })
+    .runSync(root);
   return sanitise(setTables(tree)).children as ElementContent[];
 }
 
@@ -63,8 +78,7 @@ function handlersFor(place: ProsePlace): Handlers {
     heading: (state: State, node: Heading) => headingOf(node, state, place),
     html: (_: State, node: Html) => h('code', node.value),
     image: (_: State, node: Image) => inText(node.url, node.alt, place),
-    imageReference: (state: State, node: ImageReference) =>
-      inText(urlOf(node, state), node.alt, place),
+    imageReference: (state: State, node: ImageReference) => inText(urlOf(node, state), node.alt, place),
     link: (state: State, node: Link) => linked(node.url, place, wordsOf(state, node, place)),
     linkReference: (state: State, node: LinkReference) =>
       linked(urlOf(node, state), place, wordsOf(state, node, place)),
@@ -106,7 +120,9 @@ function inText(file: string | undefined, alt: string | null | undefined, place:
 /** The children of a link, or the finished amount in their place. */
 function wordsOf(state: State, node: Link | LinkReference, place: ProsePlace): ElementContent[] {
   const amount = place.amountOf(node);
-  return amount ? [h('span', { className: ['amount'], dataShows: amount.key }, amount.text)] : state.all(node);
+  return amount
+    ? [h('span', { className: ['amount'], dataShows: amount.key }, amount.text)]
+    : state.all(node);
 }
 
 function linked(written: string | undefined, place: ProsePlace, words: ElementContent[]): Element {

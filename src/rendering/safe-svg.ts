@@ -37,13 +37,19 @@ export function safeSvg(bytes: Uint8Array): Uint8Array | undefined {
       if (!token.isEmpty) open.push({ name: token.name, isKept });
     }
   }
-  return open.length > 0 || kept.length === 0 ? undefined : new TextEncoder().encode(`${kept.join('').trim()}\n`);
+  return open.length > 0 || kept.length === 0
+    ? undefined
+    : new TextEncoder().encode(`${kept.join('').trim()}\n`);
 }
 
 function opened({ name, attributes, isEmpty }: SvgTag, isOuter: boolean): string {
-  const safe = attributesOf(attributes).filter(([key, value]) => isSafe(key, value) && !(isOuter && key === 'xmlns'));
+  const safe = attributesOf(attributes).filter(
+    ([key, value]) => isSafe(key, value) && !(isOuter && key === 'xmlns'),
+  );
   const own = isOuter ? ([['xmlns', namespaces['xmlns']!]] as const) : [];
-  const text = [...own, ...safe].map(([key, value]) => ` ${key}="${value.replaceAll('"', '&quot;')}"`).join('');
+  const text = [...own, ...safe]
+    .map(([key, value]) => ` ${key}="${value.replaceAll('"', '&quot;')}"`)
+    .join('');
   return `<${name}${text}${isEmpty ? '/' : ''}>`;
 }
 
@@ -65,9 +71,12 @@ function loads(text: string): boolean {
 
 function decoded(text: string): string {
   const named: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
-  return text.replace(/&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|([a-z]+));/gi, (all, hex?: string, number?: string, name?: string) => {
-    if (name !== undefined) return named[name] ?? all;
-    const code = hex === undefined ? Number(number) : Number.parseInt(hex, 16);
-    return code <= 0x10ffff ? String.fromCodePoint(code) : all;
-  });
+  return text.replace(
+    /&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|([a-z]+));/gi,
+    (all, hex?: string, number?: string, name?: string) => {
+      if (name !== undefined) return named[name] ?? all;
+      const code = hex === undefined ? Number(number) : Number.parseInt(hex, 16);
+      return code <= 0x10ffff ? String.fromCodePoint(code) : all;
+    },
+  );
 }

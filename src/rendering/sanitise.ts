@@ -6,8 +6,39 @@ import { unified } from 'unified';
  * those of our own making, and a prefix on every id. */
 const allowed: Options = {
   tagNames: [
-    ...['a', 'blockquote', 'br', 'code', 'del', 'div', 'em', 'figcaption', 'figure', 'h2', 'h3', 'h4', 'h5', 'h6'],
-    ...['hr', 'img', 'li', 'ol', 'p', 'pre', 'span', 'strong', 'table', 'tbody', 'td', 'th', 'thead', 'tr', 'ul'],
+    ...[
+      'a',
+      'blockquote',
+      'br',
+      'code',
+      'del',
+      'div',
+      'em',
+      'figcaption',
+      'figure',
+      'h2',
+      'h3',
+      'h4',
+      'h5',
+      'h6',
+    ],
+    ...[
+      'hr',
+      'img',
+      'li',
+      'ol',
+      'p',
+      'pre',
+      'span',
+      'strong',
+      'table',
+      'tbody',
+      'td',
+      'th',
+      'thead',
+      'tr',
+      'ul',
+    ],
   ],
   attributes: {
     a: ['href', ['rel', 'noreferrer']],
@@ -22,7 +53,14 @@ const allowed: Options = {
     th: [['className', 'end', 'middle']],
   },
   protocols: { href: ['http', 'https', 'mailto', 'tel'], src: [] },
-  ancestors: { li: ['ol', 'ul'], tbody: ['table'], td: ['table'], th: ['table'], thead: ['table'], tr: ['table'] },
+  ancestors: {
+    li: ['ol', 'ul'],
+    tbody: ['table'],
+    td: ['table'],
+    th: ['table'],
+    thead: ['table'],
+    tr: ['table'],
+  },
   required: {},
   clobber: ['id', 'name'],
   clobberPrefix: 'text-',
@@ -45,7 +83,11 @@ function onlyOwnPictures<T extends Nodes>(node: T): T {
 }
 
 function isForeignPicture(node: Nodes): boolean {
-  return isElement(node) && node.tagName === 'img' && !/^(\.\.\/)*[a-z0-9-]+(\/[a-z0-9-]+)*\.[a-z]+$/.test(String(node.properties.src));
+  return (
+    isElement(node) &&
+    node.tagName === 'img' &&
+    !/^(\.\.\/)*[a-z0-9-]+(\/[a-z0-9-]+)*\.[a-z]+$/.test(String(node.properties.src))
+  );
 }
 
 function isElement(node: Nodes): node is Element {

@@ -22,9 +22,17 @@ export interface Tick {
  */
 export function stripRow(bars: readonly Bar[], closed: readonly Stretch[], ticks: readonly Tick[]): Element {
   return s('svg', { className: ['bars'], ariaHidden: 'true', focusable: 'false' }, [
-    ...closed.map((stretch) => s('rect', { className: ['bar-closed'], y: '-2%', height: '104%', ...across(stretch) })),
+    ...closed.map((stretch) =>
+      s('rect', { className: ['bar-closed'], y: '-2%', height: '104%', ...across(stretch) }),
+    ),
     ...ticks.map(({ at, day }) =>
-      s('line', { className: [day ? 'tick-day' : 'tick-hour'], x1: percent(at), x2: percent(at), y1: '0', y2: '100%' }),
+      s('line', {
+        className: [day ? 'tick-day' : 'tick-hour'],
+        x1: percent(at),
+        x2: percent(at),
+        y1: '0',
+        y2: '100%',
+      }),
     ),
     ...bars.map(barOf),
   ]);
@@ -49,10 +57,20 @@ const hatchId = 'hatch';
 export function hatching(): Element {
   return s('svg', { className: ['defs'], width: '0', height: '0', ariaHidden: 'true', focusable: 'false' }, [
     s('defs', [
-      s('pattern', { id: hatchId, width: '6', height: '6', patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' }, [
-        s('rect', { className: ['hatch-ground'], width: '6', height: '6' }),
-        s('rect', { className: ['hatch-line'], width: '2', height: '6' }),
-      ]),
+      s(
+        'pattern',
+        {
+          id: hatchId,
+          width: '6',
+          height: '6',
+          patternUnits: 'userSpaceOnUse',
+          patternTransform: 'rotate(45)',
+        },
+        [
+          s('rect', { className: ['hatch-ground'], width: '6', height: '6' }),
+          s('rect', { className: ['hatch-line'], width: '2', height: '6' }),
+        ],
+      ),
     ]),
   ]);
 }
@@ -70,10 +88,24 @@ export function percent(thousandths: number): string {
 const nearTheEnd = 930;
 
 /** The labels below the strip, each at its tick. */
-export function stripScale(ticks: readonly (Tick & { readonly label: { readonly key: string; readonly text: string } })[]): Element {
-  return s('svg', { className: ['scale'], ariaHidden: 'true', focusable: 'false' },
+export function stripScale(
+  ticks: readonly (Tick & { readonly label: { readonly key: string; readonly text: string } })[],
+): Element {
+  return s(
+    'svg',
+    { className: ['scale'], ariaHidden: 'true', focusable: 'false' },
     ticks.map(({ at, day, label }) =>
-      s('text', { className: [day ? 'scale-day' : 'scale-hour'], x: percent(at), y: '1em', textAnchor: at > nearTheEnd ? 'end' : 'start', dataShows: label.key }, label.text),
+      s(
+        'text',
+        {
+          className: [day ? 'scale-day' : 'scale-hour'],
+          x: percent(at),
+          y: '1em',
+          textAnchor: at > nearTheEnd ? 'end' : 'start',
+          dataShows: label.key,
+        },
+        label.text,
+      ),
     ),
   );
 }

@@ -41,6 +41,9 @@ function wordsOf(text: string): readonly string[] {
  */
 export function searchScript(documents: readonly SearchDocument[]): string {
   const rows = documents.map(({ href, kind, title, says, words }) => [href, kind, title, says, words]);
-  const json = JSON.stringify(rows).replace(/[<\u2028\u2029]/g, (mark) => `\\u${mark.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  const json = JSON.stringify(rows).replace(
+    /[<\u2028\u2029]/g,
+    (mark) => `\\u${mark.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
   return `globalThis.searchDocuments = ${json};\n`;
 }

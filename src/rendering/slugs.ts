@@ -1,7 +1,12 @@
 /** Lower-case letters, digits and hyphens from any text: "Who comes first?" -> `who-comes-first`. Never empty. */
 export function slugOf(text: string): string {
   const plain = text.normalize('NFKD').toLowerCase();
-  return plain.replace(/\p{M}/gu, '').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '') || 'section';
+  return (
+    plain
+      .replace(/\p{M}/gu, '')
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-+|-+$/g, '') || 'section'
+  );
 }
 
 /** Slugs that do not repeat within one page: the second `limits` is `limits-2`. */

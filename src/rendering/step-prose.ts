@@ -34,7 +34,13 @@ export function renderStep(
   const parts = partsOf(nodes);
   const rendered = (part: Part): ElementContent[] => renderProse(parts[part], definitions, place);
   const { figures, rest } = figuresApart(rendered('acts'));
-  return { careful: rendered('careful'), acts: rest, rightWhen: rendered('rightWhen'), ifNot: rendered('ifNot'), figures };
+  return {
+    careful: rendered('careful'),
+    acts: rest,
+    rightWhen: rendered('rightWhen'),
+    ifNot: rendered('ifNot'),
+    figures,
+  };
 }
 
 function partsOf(nodes: readonly RootContent[]): Record<Part, RootContent[]> {

@@ -1,5 +1,8 @@
 /** What a drawing is written in: an opening tag, a closing one, or text between. */
-export type SvgToken = SvgTag | { readonly kind: 'close'; readonly name: string } | { readonly kind: 'text'; readonly text: string };
+export type SvgToken =
+  | SvgTag
+  | { readonly kind: 'close'; readonly name: string }
+  | { readonly kind: 'text'; readonly text: string };
 export interface SvgTag {
   readonly kind: 'open';
   readonly name: string;
@@ -16,7 +19,7 @@ export interface SvgTag {
  */
 export function tokensOf(source: string): readonly SvgToken[] | undefined {
   const tokens: SvgToken[] = [];
-  for (let at = 0; at < source.length; ) {
+  for (let at = 0; at < source.length;) {
     const skipped = skip(source, at);
     if (skipped === undefined) return undefined;
     if (skipped > at) {
@@ -57,7 +60,8 @@ function tokenOf(text: string): SvgToken | undefined {
   if (!text.startsWith('<')) return knowsEntities(text) ? { kind: 'text', text } : undefined;
   const [, name] = /^<\/([\w:.-]+)\s*>$/.exec(text) ?? [];
   if (name !== undefined) return { kind: 'close', name };
-  const [, opened, attributes = '', slash] = /^<([A-Za-z][\w:.-]*)((?:\s+[\w:.-]+\s*=\s*(?:"[^"<]*"|'[^'<]*'))*)\s*(\/?)>$/.exec(text) ?? [];
+  const [, opened, attributes = '', slash] =
+    /^<([A-Za-z][\w:.-]*)((?:\s+[\w:.-]+\s*=\s*(?:"[^"<]*"|'[^'<]*'))*)\s*(\/?)>$/.exec(text) ?? [];
   if (opened === undefined || !knowsEntities(attributes)) return undefined;
   return { kind: 'open', name: opened, attributes, isEmpty: slash === '/' };
 }

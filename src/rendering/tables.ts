@@ -17,7 +17,11 @@ function setNode(node: Element): Element {
 
 function framed(node: Element): Element {
   if (node.tagName !== 'table') return node;
-  return h('div', { className: ['scroll'], role: 'group', tabIndex: 0, ariaLabel: proseWords.table }, node as ElementContent);
+  return h(
+    'div',
+    { className: ['scroll'], role: 'group', tabIndex: 0, ariaLabel: proseWords.table },
+    node as ElementContent,
+  );
 }
 
 /** `right` and `center` as classes; the side where reading starts needs none. */

@@ -15,7 +15,9 @@ it.each(['core', 'words', 'showing', 'exports', 'rendering', 'checks'])(
       name.endsWith('.ts'),
     );
     expect(files.length).toBeGreaterThan(0);
-    const guilty = files.filter((name) => impure.test(withoutComments(readFileSync(join(root, folder, name), 'utf8'))));
+    const guilty = files.filter((name) =>
+      impure.test(withoutComments(readFileSync(join(root, folder, name), 'utf8'))),
+    );
     expect(guilty).toEqual([]);
   },
 );

@@ -29,8 +29,9 @@ export const proseProblems: ProblemFamily = {
     says: 'A table has more than {most} columns here.',
     act: 'two tables, or rows in place of columns',
   },
-  'too-much-markdown.marks': {
-    says: 'More than {most} signs {mark} stand in one paragraph here.',
-    act: 'an empty line, or fewer of them',
+  'too-much-markdown.work': {
+    says: 'From here on, {file} would take more than {most} seconds to read.',
+    why: 'What takes long are thousands of signs in one paragraph, of cells in a table, or of lists in lists.',
+    act: 'two files in its place, or an empty line between paragraphs',
   },
 };

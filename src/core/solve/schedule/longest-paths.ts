@@ -39,13 +39,14 @@ function circleIn(block: readonly number[], within: readonly Tie[]): number[] | 
   return circleBehind(pushed!, because, block.length);
 }
 
-/** The circle that is met when one goes back from a job to what pushed it, often enough. */
+/** The circle that is met when one goes back from a job to what pushed it, often enough; the least index first. */
 function circleBehind(job: number, because: ReadonlyMap<number, number>, steps: number): number[] {
   let at = job;
   for (let step = 0; step < steps; step++) at = because.get(at)!;
   const circle = [at];
   for (let before = because.get(at)!; before !== at; before = because.get(before)!) circle.unshift(before);
-  return circle;
+  const first = circle.indexOf(Math.min(...circle));
+  return [...circle.slice(first), ...circle.slice(0, first)];
 }
 
 /**

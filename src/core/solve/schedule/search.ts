@@ -53,14 +53,15 @@ function mostSchedules({ problem }: Ground): number {
 
 /** Places looked for in all changed schedules together: well under a second. */
 const mostWork = 200_000;
-/** And after the last improvement, beside as many as it took until then. */
-const leastPatience = 30_000;
+/** As many again as the last improvement took, and this beside, without another: that is the end. */
+const leastPatience = (jobs: number): number => Math.min(30_000, 500 * jobs);
 
 function improve(ground: Ground, first: Candidate, lowerBound: number, draw: Draw): Candidate {
+  const patience = leastPatience(first.line.length);
   let [best, work, workAtBest] = [first, 0, 0];
   for (let tried = rules.length; tried < mostSchedules(ground); tried++) {
     const isProven = best.score[0] === 0 && best.score[1] <= lowerBound;
-    if (isProven || work > mostWork || work > 2 * workAtBest + leastPatience) break;
+    if (isProven || work > mostWork || work > 2 * workAtBest + patience) break;
     const next = placeLine(ground, changed(best.line, draw), 4 * best.work);
     work += next.work;
     if ('stuck' in next) continue;
