@@ -25,6 +25,8 @@ import { missingForReview } from './missing-for-review.ts';
 import { missingImage } from './missing-image.ts';
 import { missingPack } from './missing-pack.ts';
 import { missingPrice } from './missing-price.ts';
+import { mixMakesNothing } from './mix-makes-nothing.ts';
+import { moreThanThereIs } from './more-than-there-is.ts';
 import { oldPrice } from './old-price.ts';
 import { piecesMixed } from './pieces-mixed.ts';
 import { proseDisagrees } from './prose-disagrees.ts';
@@ -40,6 +42,7 @@ import { toolHeldBackwards } from './tool-held-backwards.ts';
 import { undatedPrice } from './undated-price.ts';
 import { unitMismatch } from './unit-mismatch.ts';
 import { unknownCaution } from './unknown-caution.ts';
+import { unknownControl } from './unknown-control.ts';
 import { unknownMaterial } from './unknown-material.ts';
 import { unknownModule } from './unknown-module.ts';
 import { unknownOtherGuide } from './unknown-other-guide.ts';
@@ -76,6 +79,8 @@ export const checks: readonly Check[] = Object.freeze([
   missingImage,
   missingPack,
   missingPrice,
+  mixMakesNothing,
+  moreThanThereIs,
   oldPrice,
   piecesMixed,
   proseDisagrees,
@@ -91,6 +96,7 @@ export const checks: readonly Check[] = Object.freeze([
   undatedPrice,
   unitMismatch,
   unknownCaution,
+  unknownControl,
   unknownMaterial,
   unknownModule,
   unknownOtherGuide,

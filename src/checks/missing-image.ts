@@ -2,7 +2,7 @@ import type { Place } from '../core/diagnostic.ts';
 import type { Guide } from '../core/model/guide.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
+import type { GuideRead } from './context.ts';
 import { the } from './unknown-names.ts';
 
 /** A picture or a drawing that does not lie in the guide's folder. */
@@ -12,7 +12,9 @@ export const missingImage: Check = {
   find: (context) =>
     context.guides.flatMap((read) => {
       const here = context.beside(read.guide);
-      return [...pictures(read), ...namedFiles(read)].flatMap((picture) => missing(picture, read.guide, here));
+      return [...pictures(read), ...namedFiles(read)].flatMap((picture) =>
+        missing(picture, read.guide, here),
+      );
     }),
 };
 
@@ -46,13 +48,19 @@ function namedFiles({ guide, place }: GuideRead): readonly Named[] {
     (['like', 'unlike'] as const).flatMap((key) => {
       const file = check[key];
       const put = (other: string) => `${key}: ${other}`;
-      return file === undefined ? [] : [{ file, place: place('checks', i, key), who: the('check', check.id), put }];
+      return file === undefined
+        ? []
+        : [{ file, place: place('checks', i, key), who: the('check', check.id), put }];
     }),
   );
   return [...patterns, ...photos];
 }
 
-function missing({ file, place, who, put }: Named, guide: Guide, here: readonly string[]): readonly Finding[] {
+function missing(
+  { file, place, who, put }: Named,
+  guide: Guide,
+  here: readonly string[],
+): readonly Finding[] {
   if (here.includes(file.replace(/^(\.\/)+/, ''))) return [];
   const isElsewhere = /^[a-z]+:|^\/\//i.test(file);
   const near = isElsewhere ? undefined : nearName(file, here);

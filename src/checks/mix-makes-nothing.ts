@@ -7,7 +7,9 @@ export const mixMakesNothing: Check = {
   find: ({ guidesAt }) =>
     guidesAt.flatMap((read) =>
       read.at.mixes.flatMap(({ id, makes }, i) =>
-        makes.value === '0' ? [{ places: [read.place('mixes', i, 'makes')] as const, facts: { mix: id } }] : [],
+        makes.value === '0'
+          ? [{ places: [read.place('mixes', i, 'makes')] as const, facts: { mix: id } }]
+          : [],
       ),
     ),
 };

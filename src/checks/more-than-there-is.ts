@@ -21,7 +21,9 @@ interface Taken {
 function ofStep(read: GuideAtLevel, step: StepAt, index: number, { workspace }: Context): readonly Finding[] {
   const { builders, stations } = workspace.program;
   const name = read.stepName(step.id);
-  const tooMany = placesTaken(read, step, index).filter(({ place, count }) => count > (stations[place] ?? count));
+  const tooMany = placesTaken(read, step, index).filter(
+    ({ place, count }) => count > (stations[place] ?? count),
+  );
   const places = tooMany.map(({ place, count, way }) => ({
     variant: 'place',
     places: [read.place(...way)] as const,
@@ -37,7 +39,11 @@ function placesTaken({ at }: GuideAtLevel, step: StepAt, index: number): readonl
   const batch = at.states?.for ?? 1;
   const models = Math.min(batch, modelsServed(at, step.for, batch));
   return [
-    ...Object.entries(step.at).map(([place, count]) => ({ place, count, way: ['steps', index, 'at', place] })),
+    ...Object.entries(step.at).map(([place, count]) => ({
+      place,
+      count,
+      way: ['steps', index, 'at', place],
+    })),
     ...Object.entries(step.waitsAt).map(([place, { count, per }]) => ({
       place,
       count: per === 'run' ? count : count * models,

@@ -2,7 +2,7 @@ import type { Check, Finding } from './check.ts';
 import type { Context } from './context.ts';
 import { isConvertible, isMassAndVolume } from './convertible.ts';
 import { boughtPairs, packPairs, type UnitPair } from './unit-pairs.ts';
-import { mixPairs, sharePairs } from './unit-pairs-in-guides.ts';
+import { gapPairs, mixPairs, sharePairs } from './unit-pairs-in-guides.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 
 /** Two amounts that must be compared and cannot be: a volume of what is sold by mass, without a density. */
@@ -10,7 +10,11 @@ export const unitMismatch: Check = {
   code: 'unit-mismatch',
   gravity: 'stops',
   find: (context) => {
-    const mixed = context.guidesAt.flatMap((read) => [...mixPairs(read), ...sharePairs(read, context)]);
+    const mixed = context.guidesAt.flatMap((read) => [
+      ...mixPairs(read),
+      ...sharePairs(read, context),
+      ...gapPairs(read, context),
+    ]);
     return [...packPairs(context), ...boughtPairs(context), ...mixed].flatMap((pair) =>
       mismatch(pair, context),
     );

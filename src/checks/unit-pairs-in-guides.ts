@@ -24,6 +24,16 @@ export function mixPairs(read: GuideAtLevel): readonly UnitPair[] {
   });
 }
 
+/** Gaps between pieces against a length. */
+export function gapPairs(read: GuideAtLevel, { workspace }: Context): readonly UnitPair[] {
+  return read.at.materials.flatMap((row, i) => {
+    if (!row.gap) return [];
+    const place = read.place('materials', i, 'gap');
+    const [one, other] = [row.gap.unit, 'mm'].map((unit) => ({ unit, place }));
+    return [{ kind: 'gap' as const, name: rowName(workspace, read.at, row), one: one!, other: other! }];
+  });
+}
+
 /** Amounts that steps take of a row, or of an ingredient, against what it has. */
 export function sharePairs(read: GuideAtLevel, context: Context): readonly UnitPair[] {
   return read.at.steps.flatMap((step, index) =>

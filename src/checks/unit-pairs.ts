@@ -6,8 +6,8 @@ import { isGuideUse, usesInLife } from './usage.ts';
 
 /** Two amounts that must be of one kind. */
 export interface UnitPair {
-  /** Why: it is bought in packs, it is used twice, packs of one material, a mix, a share of a row. */
-  readonly kind: 'bought' | 'used' | 'packs' | 'mix' | 'share';
+  /** Why: it is bought in packs, it is used twice, packs of one material, a mix, a share of a row, a gap and a length. */
+  readonly kind: 'bought' | 'used' | 'packs' | 'mix' | 'share' | 'gap';
   /** What they are amounts of. */
   readonly name: string;
   readonly one: Measured;

@@ -24,7 +24,11 @@ function ofGuide(read: GuideRead, context: Context): readonly Finding[] {
   return [
     ...unknownNames(byRows(read), [...described, ...mixIds], (name) => mixIds.includes(name) || isFile(name)),
     ...unknownNames(bought, described, isFile),
-    ...mixed.map(({ name, who, place }) => ({ variant: 'mix', places: [place] as const, facts: { name, who } })),
+    ...mixed.map(({ name, who, place }) => ({
+      variant: 'mix',
+      places: [place] as const,
+      facts: { name, who },
+    })),
     ...unknownNames(
       linkedTo(read, 'material'),
       [...listed, ...described],

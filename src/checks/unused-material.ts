@@ -71,10 +71,17 @@ function atOneLevel(
   return { variant: 'level', places: [place], facts: { ...facts, level: unused.at.level!, levels } };
 }
 
+/** By a row; or by another mix, which `unknown-material` speaks of. */
+function isTaken({ materials, mixes }: GuideRead['guide'], mix: string): boolean {
+  return (
+    materials.some(({ use }) => use === mix) || mixes.some(({ of }) => of.some(({ use }) => use === mix))
+  );
+}
+
 /** A mix that a row takes at one level at least is no mistake: it is not mixed at the others. */
 function unusedMixes(read: GuideRead, levels: readonly GuideAtLevel[]): readonly Finding[] {
   return read.guide.mixes.flatMap(({ id, name = inWords(id) }, i) =>
-    levels.length === 0 || read.guide.materials.some(({ use }) => use === id)
+    levels.length === 0 || isTaken(read.guide, id)
       ? []
       : [{ variant: 'mix', places: [read.place('mixes', i, 'id')] as const, facts: { mix: name, id } }],
   );

@@ -1,10 +1,10 @@
-import { afterAll, bench, describe } from 'vitest';
+import { bench, describe } from 'vitest';
 import { schedule } from '../../src/core/solve/schedule/schedule.ts';
 import { psplib, withGreatestLags, type Published } from '../outside/published-schedules.ts';
 
 /**
- * How far the schedules end from the best ones known, by the number of schedules that may be tried. Read the ratios; the
- * times depend on the machine.
+ * How far the schedules end from the best ones known, by the number of schedules that may be tried. Read the ratios,
+ * which are printed once each; the times depend on the machine.
  *
  * Sources: PSPLIB, Kolisch and Sprecher (1997); test sets UBO and SM, Schwindt (1998).
  */
@@ -13,16 +13,18 @@ describe.each([
   ['PSPLIB, 60 and 120 jobs', psplib.filter(({ name }) => !name.startsWith('j30'))],
   ['least and greatest lags', withGreatestLags.filter(({ bestKnown }) => bestKnown !== undefined)],
 ] as const)('%s', (set, instances) => {
-  const ratios = new Map<string, string>();
-  for (const budget of [4, 100, 1000, 20_000]) {
-    bench(`${budget} schedules`, () => void ratios.set(String(budget), meanRatio(instances, budget)), {
-      iterations: 1,
-      warmupIterations: 0,
-      time: 0,
-      warmupTime: 0,
-    });
+  for (const budget of [4, 100, 1000]) {
+    let said = false;
+    bench(
+      `${budget} schedules`,
+      () => {
+        const ratio = meanRatio(instances, budget);
+        if (!said) console.log(`${set}, ${budget} schedules: makespan / best known ${ratio}`);
+        said = true;
+      },
+      { iterations: 1, warmupIterations: 0, time: 0, warmupTime: 0 },
+    );
   }
-  afterAll(() => console.log(`${set}: makespan / best known by budget`, Object.fromEntries(ratios)));
 });
 
 function meanRatio(instances: readonly Published[], budget: number): string {

@@ -88,7 +88,7 @@ function foldersIn(folder: string): readonly string[] {
 
 /** What reading and checks say of some files, by file and line. */
 export function findingsOf(files: Files, today: IsoDate = '2026-11-25'): readonly Diagnostic[] {
-  const { workspace, origins, unread, diagnostics } = read(files);
-  const checked = workspace ? runChecks({ workspace, origins, unread, today }) : [];
+  const { workspace, origins, unread, files: beside, diagnostics } = read(files);
+  const checked = workspace ? runChecks({ workspace, origins, unread, files: beside, today }) : [];
   return inReadingOrder([...diagnostics, ...checked]);
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic } from '../../src/core/diagnostic.ts';
-import { runChecks } from '../../src/checks/checks.ts';
+import { checks, runChecks } from '../../src/checks/checks.ts';
 import { read } from '../../src/reading/read.ts';
 import { allCases, filesOf, findingsOf, type Case, type Change } from '../cases/workspace-of-case.ts';
 
@@ -79,10 +79,8 @@ describe('one cause, one message', () => {
   });
 
   it('what is wrong at one level alone is told as well', () => {
-    const wrong = inGuide(
-      '        deep: 16 h',
-      '        deep: 16 h\n    use-within:\n      shallow: 13 h\n      deep: 14 h',
-    );
+    const limits = '    use-within:\n      shallow: 13 h\n      deep: 14 h';
+    const wrong = inGuide('    uses: [gel, rubber-tube]', `    uses: [gel, rubber-tube]\n${limits}`);
     const [broken, ...others] = found([wrong]);
     expect([broken?.code, broken?.facts['wait'], others.length]).toEqual(['hold-limit-broken', '16 h', 0]);
   });
@@ -216,25 +214,29 @@ describe('prices', () => {
 });
 
 describe('whatever is wrong together', () => {
-  const cases = allCases().filter(({ code }) => code !== 'base');
+  const codes = checks.map(({ code }) => code);
+  const cases = allCases().filter(({ code }) => codes.includes(code));
 
   it('nothing that the cases break, two at a time, makes the checks fail', () => {
-    const pairs = cases.flatMap((one, i) => [[one, cases[(i * 7 + 3) % cases.length]!] as const]);
-    const tried = pairs.filter(([one, other]) => runsBoth(one, other));
-    expect(tried.length).toBeGreaterThan(50);
-  });
-
-  function runsBoth(one: Case, other: Case): boolean {
-    const both: Case = { ...one, change: [...(one.change ?? []), ...(other.change ?? [])] };
-    let files;
-    try {
-      files = filesOf(both);
-    } catch {
-      return false; // both change the same line
-    }
-    const { workspace, origins, unread } = read(files);
-    return (
-      workspace !== undefined && runChecks({ workspace, origins, unread, today: '2026-11-25' }).length >= 0
+    const pairs = cases.flatMap((one, i) =>
+      i % 2 === 0 ? [[one, cases[(i * 7 + 3) % cases.length]!] as const] : [],
     );
-  }
+    const tried = pairs.filter(([one, other]) => runsBoth(one, other));
+    expect(tried.length).toBeGreaterThan(30);
+  }, 120_000);
 });
+
+function runsBoth(one: Case, other: Case): boolean {
+  const both: Case = { ...one, change: [...(one.change ?? []), ...(other.change ?? [])] };
+  let files;
+  try {
+    files = filesOf(both);
+  } catch {
+    return false; // both change the same line
+  }
+  const { workspace, origins, unread, files: beside } = read(files);
+  return (
+    workspace !== undefined &&
+    runChecks({ workspace, origins, unread, files: beside, today: '2026-11-25' }).length >= 0
+  );
+}

@@ -4,26 +4,41 @@ import type { Workspace } from '../model/workspace.ts';
 import { minutesUp, secondsOf } from '../time/duration.ts';
 import { addWorkingDays } from '../time/working-hours.ts';
 import type { Clock } from './clock.ts';
+import { modelsFromStock } from './from-stock.ts';
+import type { Line } from './line.ts';
 import type { Delivery, Purchase } from './result.ts';
 
-/** When bought materials are there, in minutes on the plan's clock; what is at hand is not listed. */
-export type Arrivals = ReadonlyMap<string, number>;
+/** When a bought material is there, and what is made without it meanwhile. */
+export interface Arrival {
+  /** In minutes on the plan's clock. */
+  readonly at: number;
+  /** Of each line so many of the first models, for which the stock on hand is enough. */
+  readonly modelsBefore: readonly number[];
+}
+
+/** By material; what is at hand is not listed. */
+export type Arrivals = ReadonlyMap<string, Arrival>;
 
 /**
  * Orders go out at the start; all chosen packs of a material are there with the slowest. In the reference week all
  * materials are at hand.
  */
-export function arrivalsOf(purchases: readonly Purchase[], workspace: Workspace, clock: Clock): Arrivals {
+export function arrivalsOf(
+  purchases: readonly Purchase[],
+  lines: readonly Line[],
+  workspace: Workspace,
+  clock: Clock,
+): Arrivals {
   if (clock.kind === 'reference-week') return new Map();
   const ordered = orderedAt(workspace.program, clock);
-  const times = purchases.flatMap(({ material, packs }) => {
-    const arrivals = packs.flatMap(({ pack }) => {
-      const time = deliveryTime(workspace, material, pack);
-      return time ? [arrival(time, ordered, workspace.program)] : [];
-    });
-    return arrivals.length > 0 ? [[material, Math.max(...arrivals)] as const] : [];
+  const found = purchases.flatMap((purchase): [string, Arrival][] => {
+    const { material, packs } = purchase;
+    const times = packs.flatMap(({ pack }) => deliveryTime(workspace, material, pack) ?? []);
+    if (times.length === 0) return [];
+    const at = Math.max(...times.map((time) => arrival(time, ordered, workspace.program)));
+    return [[material, { at, modelsBefore: modelsFromStock(purchase, lines, workspace) }]];
   });
-  return new Map(times);
+  return new Map(found);
 }
 
 /** At the start, if that is before closing of a working day; else at the next opening. */

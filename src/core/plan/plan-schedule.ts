@@ -12,6 +12,7 @@ import { type Run, personMinutes } from './plan-runs.ts';
 import { buildersAt, resourcesOf } from './resources.ts';
 import type { NoSchedule, PlannedJob, PlannedSchedule } from './result.ts';
 import { type Workload, translate } from './translate.ts';
+import { withHelp } from './with-help.ts';
 
 /** Above so many runs the first schedule found is not improved. */
 export const improvedUpTo = 2_000;
@@ -40,9 +41,11 @@ export function planSchedule(work: ToSchedule): PlannedSchedule | { readonly non
   const lit = litVapour(work.lines);
   if (lit) return { none: lit };
   const found = scheduleRuns(work);
-  if ('none' in found) return found;
+  if ('none' in found) {
+    return { none: withHelp(found.none, work, (other) => !('none' in scheduleRuns(other))) };
+  }
   const planned = inWords(work, found);
-  const waitsForGoods = [...arrivals.values()].some((arrival) => arrival > clock.start);
+  const waitsForGoods = [...arrivals.values()].some(({ at }) => at > clock.start);
   if (!waitsForGoods) return planned;
   const atHand = scheduleRuns({ ...work, arrivals: new Map() });
   return { ...planned, buildTime: 'none' in atHand ? planned.makespan : inWords(work, atHand).makespan };
@@ -85,22 +88,25 @@ function scheduleRuns(work: ToSchedule): Found | { readonly none: NoSchedule } {
   return { jobs: plannedJobs(lines, jobs, result, times), lowerBound: lowerBound + clock.origin, optimal };
 }
 
-/** A run begins when all materials of its step are there. */
+/** A run begins when all materials of its step are there, unless the stock is enough for its models. */
 function notBefore({ lines, arrivals, clock }: ToSchedule): Workload['notBefore'] {
-  const releases = lines.map(({ at, draws }) =>
+  const awaited = lines.map(({ at, draws }) =>
     at.steps.map((_, step) => {
-      const materials = draws
-        .filter((draw) => draw.step === step)
-        .flatMap((draw) => materialsDrawn(at, draw));
-      return Math.max(0, ...materials.map((id) => (arrivals.get(id) ?? clock.origin) - clock.origin));
+      const own = draws.filter((draw) => draw.step === step);
+      return own.flatMap((draw) => arrivals.get(materialDrawn(at, draw)) ?? []);
     }),
   );
-  return ({ line, step }) => releases[line]![lines[line]!.at.steps.indexOf(step)]!;
+  return ({ line, step, models }) => {
+    const ofStep = awaited[line]![lines[line]!.at.steps.indexOf(step)]!;
+    const waitedFor = ofStep.filter(({ modelsBefore }) => models.at(-1)! > modelsBefore[line]!);
+    return Math.max(0, ...waitedFor.map(({ at }) => at - clock.origin));
+  };
 }
 
-function materialsDrawn(at: Line['at'], draw: Line['draws'][number]): string[] {
-  if (draw.of !== 'ingredient') return [at.materials[draw.row]!.use];
-  return [at.mixes.find(({ id }) => id === draw.mix)!.of[draw.index]!.use];
+/** The material, or the mix, that a step draws on. */
+function materialDrawn(at: Line['at'], draw: Line['draws'][number]): string {
+  if (draw.of !== 'ingredient') return at.materials[draw.row]!.use;
+  return at.mixes.find(({ id }) => id === draw.mix)!.of[draw.index]!.use;
 }
 
 function inWords(

@@ -52,7 +52,7 @@ function planLines(all: Lines, workspace: Workspace, { clock, builders, stock, e
   const requirements = requirementsOf(lines, workspace);
   const bought = buy(requirements, workspace, stock, cutFrom(lines));
   const runs = runsOfPlan(lines, workspace, clock);
-  const arrivals = arrivalsOf(bought.purchases, workspace, clock);
+  const arrivals = arrivalsOf(bought.purchases, lines, workspace, clock);
   const schedule = planSchedule({ ...all, runs, workspace, clock, arrivals, builders, effort });
   const tools = toolNeeds(lines, workspace, 'none' in schedule ? [] : schedule.jobs);
   const handsOn = lines.map((_, line) => personMinutes(runs.filter((run) => run.line === line)));

@@ -211,7 +211,10 @@ export interface PlannedJob {
   readonly stretches?: readonly (readonly [from: number, to: number])[];
 }
 
-/** Why there is no schedule; facts for the sentence. */
+/**
+ * Why there is no schedule; facts for the sentence. Of what is scarce, `has` says how many there are, and `enough`
+ * with how many a schedule was found.
+ */
 export interface NoSchedule {
   readonly code: 'schedule-impossible' | 'schedule-not-found' | 'too-many-runs';
   readonly variant?: string;

@@ -62,7 +62,7 @@ function demandOf({ step, people }: Run, { at }: Line, resources: Resources): nu
   add(buildersAt, people);
   Object.entries(step.at).forEach(([place, count]) => add(resources.placeOf(place), count));
   at.tools
-    .filter((row) => row.in.includes(step.id))
+    .filter((row) => isInHand(at, row, step))
     .forEach((row) => add(resources.toolOf(row.use), row.count));
   return demand;
 }

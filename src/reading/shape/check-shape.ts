@@ -5,46 +5,55 @@ import { refuse, refuseKey, type Written } from '../written.ts';
 
 /**
  * The same value, known to have the shape of a schema: what is missing, of the wrong kind or unknown is reported, and
- * what is wrong is taken out, so that the readers of the rest go on.
+ * what is wrong is taken out, so that the readers of the rest go on. A mistyped key is read as the one that it was
+ * meant to be, so that the other is not missed as well: one cause, one message.
  */
 export function checkShape<S extends z.ZodType>(at: Written<Raw>, schema: S): Written<z.infer<S>> {
   const result = schema.safeParse(at.value);
   if (result.success) return { ...at, value: result.data };
-  const kept = structuredClone(at.value);
-  for (const issue of result.error.issues) reportIssue(at, schema, issue, kept);
-  return { ...at, value: kept as z.infer<S> };
+  const kept = { ...at, value: structuredClone(at.value) };
+  for (const issue of result.error.issues) {
+    if (issue.code === 'unrecognized_keys') mendKeys(kept, schema, issue.path as Path, issue.keys);
+  }
+  for (const issue of schema.safeParse(kept.value).error?.issues ?? []) refuseValue(kept, issue);
+  return kept as Written<z.infer<S>>;
 }
 
-function reportIssue(at: Written<Raw>, schema: z.ZodType, issue: z.core.$ZodIssue, kept: Raw): void {
-  const path = issue.path as Path;
-  if (issue.code === 'unrecognized_keys') {
-    const known = knownKeys(schema, path);
-    for (const key of issue.keys) {
-      refuseUnknownKey(at, [...path, key], known);
-      remove(kept, [...path, key]);
-    }
-    return;
+/** Reports keys that a schema does not know; the mistyped ones get the name they were meant to have, the others go. */
+function mendKeys(at: Written<Raw>, schema: z.ZodType, path: Path, keys: readonly string[]): void {
+  const known = knownKeys(schema, path);
+  const record = below(at.value, path) as Record<string, Raw>;
+  for (const key of keys) {
+    const near = meantKey(key, known.filter((one) => !Object.hasOwn(record, one)));
+    refuseUnknownKey(at, [...path, key], known, near);
+    if (near !== undefined) record[near] = record[key]!;
+    delete record[key];
   }
+}
+
+function meantKey(typed: string, free: readonly string[]): string | undefined {
+  return free.find((key) => squeezed(key) === squeezed(typed)) ?? nearName(typed, free);
+}
+
+/** `handsOn`, `Hands-On`, `hands_on`, `hands on` are all meant as `hands-on`. */
+const squeezed = (key: string): string => key.toLowerCase().replace(/[-_ ]/g, '');
+
+function refuseUnknownKey(at: Written<Raw>, path: Path, known: readonly string[], near: string | undefined): void {
+  const facts = { known: [...known].sort().join(', '), ...(near ? { near } : {}) };
+  const fault = { code: 'unknown-key', facts, ...(near ? { variant: 'near' } : {}) };
+  refuseKey({ ...at, value: undefined, path: [...at.path, ...path] }, fault);
+}
+
+/** Reports a value that is missing, empty or of the wrong kind, and takes it out. */
+function refuseValue(at: Written<Raw>, issue: z.core.$ZodIssue): void {
+  const path = issue.path as Path;
   const value = below(at.value, path);
   const problemAt = { ...at, value, path: [...at.path, ...path] };
   if (value === undefined) refuseMissing(at, path);
   else if (value === '') refuseKey(problemAt, { code: 'empty-value', facts: {} });
   else refuse(problemAt, { code: 'wrong-kind', variant: kindWanted(issue), facts: {} });
-  remove(kept, path);
+  remove(at.value, path);
 }
-
-function refuseUnknownKey(at: Written<Raw>, path: Path, known: readonly string[]): void {
-  const typed = String(path.at(-1));
-  const near = known.find((key) => squeezed(key) === squeezed(typed)) ?? nearName(typed, known);
-  const facts = { known: [...known].sort().join(', '), ...(near ? { near } : {}) };
-  refuseKey(
-    { ...at, value: undefined, path: [...at.path, ...path] },
-    { code: 'unknown-key', ...(near ? { variant: 'near' } : {}), facts },
-  );
-}
-
-/** `handsOn`, `Hands-On`, `hands_on`, `hands on` are all meant as `hands-on`. */
-const squeezed = (key: string): string => key.toLowerCase().replace(/[-_ ]/g, '');
 
 function refuseMissing(at: Written<Raw>, path: Path): void {
   const key = String(path.at(-1));

@@ -13,6 +13,10 @@ export const materialFindings: ProblemFamily = {
     why: 'An amount is shared out by models, or it is for the same runs as each step that uses it.',
     write: 'for: each model   at the material, with the amount for one model',
   },
+  'mix-makes-nothing': {
+    says: 'The mix “{mix}” makes nothing, so no amount of it can be had.',
+    write: 'makes: …   what comes out of the amounts that go in',
+  },
   'pieces-mixed': {
     says: 'The pieces “{first}” and “{piece}” are cut from one material, but one of them is a length and the other has two sides.',
     why: 'A rod is cut to lengths, a sheet or a roll to pieces of two sides.',
@@ -68,6 +72,10 @@ export const materialFindings: ProblemFamily = {
   'unit-mismatch.packs': {
     says: 'One pack of {name} is sold {one} and another {other}, so the two cannot be compared.',
     write: 'holds: … {unit}   measured as the first pack is',
+  },
+  'unit-mismatch.gap': {
+    says: 'The gap between the pieces of {name} is given {one}, and a gap is a length.',
+    write: 'gap: … {unit}',
   },
   'unit-mismatch.mix': {
     says: '{name} is taken {one}, but mixed {other}, so how often it must be mixed cannot be worked out.',

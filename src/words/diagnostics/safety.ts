@@ -52,6 +52,15 @@ export const safetyFindings: ProblemFamily = {
     says: '{material} has hazard codes and a safety data sheet, but not where to find it.',
     write: 'link: https://…   at the supplier of the product that you buy',
   },
+  'unknown-control': {
+    says: '{who} names the control “{name}”, which is not in the published list.',
+    why: 'What is written like an id of the list is looked up there; your own words stand as they are.',
+    write: '{words}   in words; or one of: {known}',
+  },
+  'unknown-control.near': {
+    says: '{who} names the control “{name}”, which is not in the published list; “{near}” comes near it.',
+    write: '{paste}',
+  },
   'vapour-near-ignition': {
     says: 'The step “{step}” is an ignition and gives off flammable vapour at once: {dangers}.',
     why: 'Vapour and ignition are kept apart in time, from step to step; within one step nobody can.',

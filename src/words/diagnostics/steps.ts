@@ -26,6 +26,16 @@ export const stepFindings: ProblemFamily = {
     says: '“{step}” has a hold limit for “{next}”, which does not come after it.',
     write: 'after: [{id}]   at “{next}”',
   },
+  'more-than-there-is.builders': {
+    says: 'The step “{step}” takes {takes} people at once, and the program has {has}.',
+    why: 'No schedule can be made with it; amounts and costs can.',
+    write: 'builders: …   in program.yaml, if as many can be there',
+  },
+  'more-than-there-is.place': {
+    says: 'One run of the step “{step}” takes {takes} of the place “{place}” at once, and the program has {has}.',
+    why: 'No schedule can be made with it; amounts and costs can.',
+    write: '{place}: …   below stations in program.yaml, if there are as many; or smaller runs of the step',
+  },
   'steps-in-a-circle': {
     says: 'The steps {steps} come after each other in a circle, so none of them can begin.',
     write: 'after: …   at the step that comes first: [] where nothing comes before it',

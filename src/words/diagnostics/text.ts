@@ -12,13 +12,17 @@ export const textFindings: ProblemFamily = {
     write: '![…]({file})   what it shows, in a few words',
   },
   'missing-image': {
-    says: 'There is no picture {file} in the folder of the guide.',
-    write: '![{alt}](…)   a file of the folder {folder}',
+    says: '{who} shows {file}, and no such file lies in the folder of the guide.',
+    write: '{paste}   a file of the folder {folder}',
   },
   'missing-image.elsewhere': {
-    says: 'The picture {file} lies on another site, and pages load nothing from elsewhere.',
+    says: '{who} shows {file}, which lies on another site, and pages load nothing from elsewhere.',
     why: 'They have to work from a memory stick, and no reader is to be seen by a third party.',
-    write: '![{alt}](…)   a copy in the folder {folder}, if its licence allows',
+    write: '{paste}   a copy in the folder {folder}, if its licence allows',
+  },
+  'missing-image.near': {
+    says: '{who} shows {file}, which does not lie in the folder of the guide; {near} comes near it.',
+    write: '{paste}',
   },
   'prose-disagrees.guide': {
     says: 'The text says “{text}”, but the front matter says {is} of “{name}”.',

@@ -19,6 +19,10 @@ export const unknownNameFindings: ProblemFamily = {
     why: 'A material is a file of its own, materials/{name}.yaml, with a name and the packs in which it is sold.',
     write: '{paste}   one that is there, or a new file materials/{name}.yaml',
   },
+  'unknown-material.mix': {
+    says: '{who} is mixed from the mix “{name}”, and a mix is mixed from materials alone.',
+    act: 'what is in “{name}” in its place, with the amounts',
+  },
   'unknown-material.near': {
     says: '{who} names the material “{name}”, which is not there; “{near}” comes near it.',
     write: '{paste}',
@@ -120,6 +124,10 @@ export const unknownNameFindings: ProblemFamily = {
   'row-of-unknown-level': {
     says: '{who} is for the level “{name}” alone, and the guide has none of that id.',
     write: '{paste}   one of: {known}',
+  },
+  'row-of-unknown-level.empty': {
+    says: '{who} is for no level at all, so it is left out everywhere.',
+    write: 'only: […]   one or more of: {known}; or without this line, for all of them',
   },
   'row-of-unknown-level.near': {
     says: '{who} is for the level “{name}” alone, which the guide does not have; “{near}” comes near it.',

@@ -5,7 +5,7 @@ import type { Plan, PlannedJob, PlannedSchedule } from '../../../src/core/plan/r
 import { type Exact, exact, zero } from '../../../src/core/quantity/exact.ts';
 import { secondsOf } from '../../../src/core/time/duration.ts';
 import { openStretches, referenceWeek } from '../../../src/core/time/working-hours.ts';
-import { asText, planOf } from './a-workspace.ts';
+import { aRow, asText, planOf } from './a-workspace.ts';
 import { anyWorkspace } from './any-workspace.ts';
 
 const batch = fc.integer({ min: 1, max: 5 });
@@ -113,9 +113,10 @@ describe('any plan', () => {
     fc.assert(
       fc.property(anyWorkspace, factor, factor, (workspace, a, b) => {
         const thing = workspace.guides['thing']!;
-        const rows = thing.materials.map(({ does: _, ...row }) => ({
-          ...row,
-          for: { per: 'model' as const },
+        const rows = thing.materials.map(({ use, amount, waste }) => ({
+          ...aRow(use, undefined),
+          amount: amount!,
+          waste,
         }));
         const each = {
           ...workspace,

@@ -221,11 +221,25 @@ describe('a schedule in the reference week', () => {
   it('says that too few builders stand in the way', () => {
     const lift = aStep('lift', '5 min', '0 min', { people: 3 });
     expect(planned({ guide: { steps: [lift] } }).schedule).toMatchObject({
-      none: { code: 'schedule-impossible', variant: 'builders', facts: { step: 'lift', has: '2' } },
+      none: {
+        code: 'schedule-impossible',
+        variant: 'builders',
+        facts: { step: 'lift', has: '2', enough: '3' },
+      },
     });
     expect(planned({ guide: { steps: [lift] }, settings: { builders: 3 } }).schedule).toMatchObject({
       makespan: 5,
     });
+  });
+
+  it('says with how many places there would be one, having tried it, and nothing where none would do', () => {
+    const at = (count: number) => ({ steps: [aStep('lay-out', '5 min', '0 min', { at: { bench: count } })] });
+    const found = (count: number) =>
+      planned({ guide: at(count), program: { stations: { bench: 1 } } }).schedule;
+    expect(found(4)).toMatchObject({
+      none: { variant: 'place', facts: { place: 'bench', has: '1', enough: '4' } },
+    });
+    expect('none' in found(40) && 'enough' in found(40)).toBe(false);
   });
 
   it('makes none above 20,000 runs, at once', () => {
@@ -330,6 +344,24 @@ describe('a schedule with dates', () => {
     });
     expect(plan.deliveries).toMatchObject([
       { ordered: utc('2026-11-26', 10), arrives: utc('2026-12-01', 9) },
+    ]);
+  });
+
+  it('begins with the models that the stock is enough for', () => {
+    // 3 models of 10 mL, 25 mL in stock: two at once, the third on Tuesday
+    const settings = { start: '2026-11-26T10:00', stock: { glue: { value: '25', unit: 'mL' } } };
+    const plan = planned({
+      guide,
+      wanted: 3,
+      materials: [glue({ arrivesIn: time('3 working days') })],
+      settings,
+    });
+    const jobs = 'none' in plan.schedule ? [] : plan.schedule.jobs.filter(({ step }) => step === 'glue-up');
+    const waited = jobs.map(({ models, start }) => [models[0], start >= utc('2026-12-01', 9)]);
+    expect(waited.sort()).toEqual([
+      [1, false],
+      [2, false],
+      [3, true],
     ]);
   });
 

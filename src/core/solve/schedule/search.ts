@@ -1,6 +1,7 @@
 import type { Ground } from './ground.ts';
 import { place } from './placing.ts';
 import type { Obstacle } from './problem.ts';
+import { families } from './families.ts';
 import { drawer, type Draw } from './draw.ts';
 import { rules, type Line } from './rules.ts';
 import { compareScores, score, type Score } from './score.ts';
@@ -57,12 +58,13 @@ const mostWork = 200_000;
 const leastPatience = (jobs: number): number => Math.min(30_000, 500 * jobs);
 
 function improve(ground: Ground, first: Candidate, lowerBound: number, draw: Draw): Candidate {
+  const familyOf = families(ground.prepared);
   const patience = leastPatience(first.line.length);
   let [best, work, workAtBest] = [first, 0, 0];
   for (let tried = rules.length; tried < mostSchedules(ground); tried++) {
     const isProven = best.score[0] === 0 && best.score[1] <= lowerBound;
     if (isProven || work > mostWork || work > 2 * workAtBest + patience) break;
-    const next = placeLine(ground, changed(best.line, draw), 4 * best.work);
+    const next = placeLine(ground, changed(best.line, familyOf, draw), 4 * best.work);
     work += next.work;
     if ('stuck' in next) continue;
     const better = compareScores(next.score, best.score);
@@ -77,11 +79,12 @@ function inOrderOfStarts({ line, starts }: Candidate): Line {
   return line.toSorted((a, b) => starts[a]! - starts[b]!);
 }
 
-/** A line in which one job, drawn at random, stands elsewhere. */
-function changed(line: Line, draw: Draw): Line {
-  const [from, to] = [draw(line.length), draw(line.length)];
-  const without = line.toSpliced(from, 1);
-  return without.toSpliced(to, 0, line[from]!);
+/** A line in which one job, or all its family in the order they had, stands elsewhere. */
+function changed(line: Line, familyOf: readonly (readonly number[])[], draw: Draw): Line {
+  const job = line[draw(line.length)]!;
+  const moved = new Set(draw(2) === 0 ? [job] : familyOf[job]);
+  const rest = line.filter((other) => !moved.has(other));
+  return rest.toSpliced(draw(rest.length + 1), 0, ...line.filter((other) => moved.has(other)));
 }
 
 /** A line in any order. @source Fisher and Yates, in Durstenfeld's form (1964); from memory. */

@@ -33,7 +33,7 @@ it('finds nothing wrong with a schedule that keeps every rule', () => {
   expect(judge([0, 10, 25], [10, 20, 35])).toEqual([]);
 });
 it.each([
-  ['an end that does not belong to the start', [0, 10, 25], [10, 21, 35], ['calendar']],
+  ['an end that does not belong to the start', [0, 10, 25], [10, 20, 36], ['calendar']],
   ['a job over closing time', [0, 10, 35], [10, 20, 45], ['calendar']],
   ['a split job that ends too early', [0, 10, 35], [10, 20, 64], ['calendar']],
   ['a start at a closed minute', [0, 10, 45], [10, 20, 70], ['calendar']],

@@ -38,7 +38,9 @@ export function randomProblem(most: {
         budget: fc.constant(60),
       });
     })
-    .chain((problem) => fc.subarray(features).map((left) => ({ ...problem, ...without(left, problem) })));
+    .chain((problem) =>
+      fc.subarray([...features]).map((left) => ({ ...problem, ...without(left, problem) })),
+    );
 }
 
 const features = ['lags', 'calendarOf', 'releases', 'deadlines', 'holds', 'exclusions'] as const;

@@ -1,0 +1,44 @@
+import type { Workspace } from '../model/workspace.ts';
+import { type Exact, zero } from '../quantity/exact.ts';
+import type { Line } from './line.ts';
+import { requirementsOf } from './requirements.ts';
+import type { Purchase } from './result.ts';
+import { needsOf } from './scale.ts';
+
+/**
+ * Of each line how many of the first models the stock of a material is enough for: they need not wait for what is
+ * ordered. Lines are served in their order.
+ *
+ *     200 g in stock, 120 g a model   ->   model 1 begins at once, the others when the rest is there
+ */
+export function modelsFromStock(
+  { material, fromStock }: Purchase,
+  lines: readonly Line[],
+  workspace: Workspace,
+): readonly number[] {
+  let left = fromStock.value;
+  return lines.map((line) => {
+    const needed = (models: number): Exact => needOf(material, line, models, workspace);
+    const models = mostFor(line.made, (count) => needed(count).compare(left) <= 0);
+    left = left.sub(needed(models));
+    return models;
+  });
+}
+
+/** What the first models of a line take of a material, in the unit in which it is bought. */
+function needOf(material: string, { at, made }: Line, models: number, workspace: Workspace): Exact {
+  if (models === 0) return zero;
+  const requirements = requirementsOf([{ at, needs: needsOf(at, models, made) }], workspace);
+  return requirements.find((requirement) => requirement.material === material)?.amount.value ?? zero;
+}
+
+/** The greatest number up to `most` for which there is enough; there is for 0, and what is not for one is not for more. */
+function mostFor(most: number, isEnough: (count: number) => boolean): number {
+  let [enough, tooMany] = [0, most + 1];
+  while (tooMany - enough > 1) {
+    const middle = Math.floor((enough + tooMany) / 2);
+    if (isEnough(middle)) enough = middle;
+    else tooMany = middle;
+  }
+  return enough;
+}
