@@ -43,7 +43,9 @@ async function bundleNode() {
     jsx: 'automatic',
     jsxImportSource: 'hastscript',
     // Some bundled packages are CommonJS and ask for Node's own modules.
-    banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
     legalComments: 'none',
     logLevel: 'warning',
   });
@@ -98,7 +100,13 @@ async function copyFonts() {
 }
 
 async function declareTypes() {
-  const options = ['--noEmit', 'false', '--declaration', '--emitDeclarationOnly', '--rewriteRelativeImportExtensions'];
+  const options = [
+    '--noEmit',
+    'false',
+    '--declaration',
+    '--emitDeclarationOnly',
+    '--rewriteRelativeImportExtensions',
+  ];
   const tsc = join(root, 'node_modules/typescript/bin/tsc');
   await promisify(execFile)(
     process.execPath,

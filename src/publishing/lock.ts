@@ -24,9 +24,12 @@ export async function lockFolder(
   }
 }
 
+/** Tells apart what one process tries at the same time. */
+let tries = 0;
+
 /** A lock appears whole, with its owner in it, or not at all: written aside, then linked into place. */
 async function take(path: string): Promise<boolean> {
-  const aside = `${path}.${process.pid}`;
+  const aside = `${path}.${process.pid}.${tries++}`;
   await rm(aside, { force: true });
   await writeFile(aside, String(process.pid));
   const isTaken = await link(aside, path).then(
@@ -42,7 +45,7 @@ async function take(path: string): Promise<boolean> {
 
 /** Moves a dead lock away; puts it back where it turns out that somebody else has meanwhile taken it over. */
 async function breakLock(path: string, deadOwner: string): Promise<void> {
-  const aside = `${path}.broken.${process.pid}`;
+  const aside = `${path}.broken.${process.pid}.${tries++}`;
   const isMoved = await rename(path, aside).then(
     () => true,
     () => false,

@@ -59,9 +59,23 @@ export function isId(text: string): boolean {
   return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(text) && !(text in Object.prototype);
 }
 
+/** Latin letters that are no plain letter with a mark. */
+const latin: Readonly<Record<string, string>> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ı: 'i',
+};
+
 /** What an id of these words would be: `Oil & spray` -> `oil-spray`. Empty where no letter of it fits. */
 export function asId(text: string): string {
-  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  const bare = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  const plain = bare.replace(/[^\0-\x7F]/g, (letter) => latin[letter] ?? letter);
   return plain.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
 }
 

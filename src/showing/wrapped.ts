@@ -13,7 +13,6 @@ export function wrapped(text: string, width: number): string[] {
 
 /** Without line ends, tabs and whatever else would move the cursor of a terminal. */
 export function printable(text: string): string {
-  // eslint-disable-next-line no-control-regex
   return text
     .replaceAll(/[\n\t]/g, ' ')
     .replaceAll(/[\0-\x1F\x7F-\x9F\u202A-\u202E\u2066-\u2069]/g, '\uFFFD');

@@ -151,12 +151,18 @@ export const planWords = {
   },
   /** By what stands in the way; of several sentences the first of which all blanks are known. */
   obstacles: {
-    builders: ['“{step}” takes more people than the {has} there are.', 'There are too few builders.'],
+    builders: [
+      '“{step}” takes more people than the {has} there are; with {enough} there is a schedule.',
+      '“{step}” takes more people than the {has} there are.',
+      'There are too few builders.',
+    ],
     place: [
+      '“{step}” needs more of “{place}” than the {has} there are; with {enough} there is a schedule.',
       '“{step}” needs more of “{place}” than the {has} there are.',
       'There are too few places of “{place}”: {has}.',
     ],
     tool: [
+      '“{step}” needs more of “{tool}” than the {has} there are; with {enough} there is a schedule.',
       '“{step}” needs more of “{tool}” than the {has} there are.',
       'There are too few of “{tool}”: {has}.',
     ],

@@ -20,6 +20,7 @@ import { showDiagnostic } from '../../src/showing/diagnostic.ts';
 import type { Diagnostic } from '../../src/core/diagnostic.ts';
 import { fileProblems } from '../../src/words/diagnostics/files.ts';
 import { planRefusals, planWarnings } from '../../src/words/diagnostics/plan.ts';
+import { publishingProblems } from '../../src/words/diagnostics/publishing.ts';
 import { stockProblems } from '../../src/words/diagnostics/stock.ts';
 import { problemWords } from '../../src/words/diagnostics/index.ts';
 import { allCases, casesFolder, filesOf, findingsOf, type Case } from './workspace-of-case.ts';
@@ -77,9 +78,9 @@ function pastesIn(text: string): readonly RegExp[] {
 }
 const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-/** What a workspace held in memory cannot show: the disk's own refusals, plans, stock files. */
+/** What a workspace held in memory cannot show: the disk's own refusals, plans, stock files, sites. */
 const shownElsewhere = new Set([
-  ...Object.keys({ ...planRefusals, ...planWarnings, ...stockProblems }),
+  ...Object.keys({ ...planRefusals, ...planWarnings, ...publishingProblems, ...stockProblems }),
   ...Object.keys(fileProblems).filter((key) => /^(file-refused|no-program\.no-folder|too-many-)/.test(key)),
 ]);
 

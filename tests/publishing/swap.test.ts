@@ -213,7 +213,7 @@ describe('a publish that is stopped', () => {
       put('trainees-notes.txt', 'beside');
       await writeSite(out, site('three'), both);
       const after = there();
-      delete after[`${lockName}.${process.pid}`];
+      for (const path of Object.keys(after)) if (path.startsWith(`${lockName}.`)) delete after[path];
       expect({ at, ...after }).toEqual({
         at,
         ...expected('three'),

@@ -12,7 +12,8 @@ describe.each(zones)('on a machine in %s', (zone) => {
   it('times, lots, versions and dates survive as written', () => {
     process.env['TZ'] = zone;
     const { workspace, diagnostics } = readWith({
-      'materials/label.yaml': 'name: 4.10\nmust: [13:00, 0012, yes, 1e3]\npacks:\n  - holds: 100\n    code: 0012\n    priced: 2026-03-09\n',
+      'materials/label.yaml':
+        'name: 4.10\nmust: [13:00, 0012, yes, 1e3]\npacks:\n  - holds: 100\n    code: 0012\n    priced: 2026-03-09\n',
     });
     expect(diagnostics).toEqual([]);
     expect(workspace!.materials['label']).toMatchObject({
@@ -24,7 +25,8 @@ describe.each(zones)('on a machine in %s', (zone) => {
 
   it('a version and a day of its history do too', () => {
     process.env['TZ'] = zone;
-    const matter = 'version: 1.10\nhistory:\n  - version: 1.10\n    on: 2026-03-09\n    what: 17:00\nmaterials: []\nsteps: []\n';
+    const matter =
+      'version: 1.10\nhistory:\n  - version: 1.10\n    on: 2026-03-09\n    what: 17:00\nmaterials: []\nsteps: []\n';
     expect(readGuide(matter).workspace!.guides['small']).toMatchObject({
       version: '1.10',
       history: [{ version: '1.10', on: '2026-03-09', what: '17:00' }],
@@ -41,6 +43,8 @@ describe.each(zones)('on a machine in %s', (zone) => {
 });
 
 it('a 30th of February is refused, never turned into March', () => {
-  const { diagnostics } = readWith({ 'materials/label.yaml': 'name: Label\npacks:\n  - holds: 100\n    priced: 2026-02-30\n' });
+  const { diagnostics } = readWith({
+    'materials/label.yaml': 'name: Label\npacks:\n  - holds: 100\n    priced: 2026-02-30\n',
+  });
   expect(diagnostics.map(({ variant }) => variant)).toEqual(['no-such-day']);
 });

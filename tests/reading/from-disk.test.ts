@@ -19,19 +19,30 @@ function write(file: string, text: string): void {
   writeFileSync(join(folder, file), text);
 }
 const told = async (): Promise<string[]> =>
-  (await readFolder(folder)).diagnostics.map(({ code, variant, places: [place] }) => `${code}.${variant} ${place!.file}`);
+  (await readFolder(folder)).diagnostics.map(
+    ({ code, variant, places: [place] }) => `${code}.${variant} ${place!.file}`,
+  );
 
 describe('the folder of a workspace', () => {
   it('gives the program, materials, tools and all that lies beside a guide', async () => {
     write('materials/felt.yaml', 'name: Felt\n');
     write('tools/scale.yaml', 'name: Scale\n');
-    write('guides/pad/guide.md', '---\ntitle: Pad\nmaterials: []\nsteps: []\n---\n![A pad](photos/pad.jpg)\n');
+    write(
+      'guides/pad/guide.md',
+      '---\ntitle: Pad\nmaterials: []\nsteps: []\n---\n![A pad](photos/pad.jpg)\n',
+    );
     write('guides/pad/photos/pad.jpg', 'x');
     write('README.md', 'not read');
     write('results/x/data.csv', 'not read');
     const { files, refused } = await loadFolder(folder);
     expect(refused).toEqual([]);
-    expect([...files.keys()].sort()).toEqual(['guides/pad/guide.md', 'guides/pad/photos/pad.jpg', 'materials/felt.yaml', 'program.yaml', 'tools/scale.yaml']);
+    expect([...files.keys()].sort()).toEqual([
+      'guides/pad/guide.md',
+      'guides/pad/photos/pad.jpg',
+      'materials/felt.yaml',
+      'program.yaml',
+      'tools/scale.yaml',
+    ]);
     const { workspace, diagnostics } = await readFolder(folder);
     expect(diagnostics).toEqual([]);
     expect(workspace!.guides['pad']!.prose.images[0]!.exists).toBe(true);
@@ -61,7 +72,10 @@ describe('what leads out of the workspace is not followed', () => {
     mkdirSync(join(folder, 'materials'));
     symlinkSync(join(outside, 'secret.yaml'), join(folder, 'materials/felt.yaml'));
     symlinkSync('../../secret.yaml', join(folder, 'materials/wool.yaml'));
-    expect(await told()).toEqual(['file-refused.outside materials/felt.yaml', 'file-refused.outside materials/wool.yaml']);
+    expect(await told()).toEqual([
+      'file-refused.outside materials/felt.yaml',
+      'file-refused.outside materials/wool.yaml',
+    ]);
     expect((await readFolder(folder)).unread).toEqual(['materials/felt', 'materials/wool']);
   });
 
@@ -69,14 +83,20 @@ describe('what leads out of the workspace is not followed', () => {
     write('guides/pad/guide.md', '---\ntitle: Pad\nmaterials: []\nsteps: []\n---\n');
     symlinkSync(join(folder, 'guides/pad'), join(folder, 'guides/copy'));
     symlinkSync(outside, join(folder, 'guides/pad/photos'));
-    expect(await told()).toEqual(['file-refused.not-a-file guides/copy', 'file-refused.outside guides/pad/photos']);
+    expect(await told()).toEqual([
+      'file-refused.not-a-file guides/copy',
+      'file-refused.outside guides/pad/photos',
+    ]);
   });
 
   it('a link that leads nowhere or to itself', async () => {
     mkdirSync(join(folder, 'tools'));
     symlinkSync('gone.yaml', join(folder, 'tools/scale.yaml'));
     symlinkSync('ring.yaml', join(folder, 'tools/ring.yaml'));
-    expect(await told()).toEqual(['file-refused.unreadable tools/ring.yaml', 'file-refused.unreadable tools/scale.yaml']);
+    expect(await told()).toEqual([
+      'file-refused.unreadable tools/ring.yaml',
+      'file-refused.unreadable tools/scale.yaml',
+    ]);
   });
 
   it('a link to a file inside is followed', async () => {
@@ -103,7 +123,12 @@ it('a file of more than 20 MB is not read', async () => {
 
 it('every refusal has a sentence', async () => {
   mkdirSync(join(folder, 'tools'));
-  for (const [name, target] of [['a', outside], ['b', 'gone'], ['c', folder]]) symlinkSync(target!, join(folder, `tools/${name}.yaml`));
+  for (const [name, target] of [
+    ['a', outside],
+    ['b', 'gone'],
+    ['c', folder],
+  ])
+    symlinkSync(target!, join(folder, `tools/${name}.yaml`));
   const { diagnostics } = await readFolder(folder);
   expect(diagnostics.map(showDiagnostic).every((text) => text.endsWith('error, file-refused'))).toBe(true);
 });

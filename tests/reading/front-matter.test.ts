@@ -5,11 +5,14 @@ const canary = (): unknown => (globalThis as Record<string, unknown>)['canary'];
 const whole = textOf(guideFile);
 
 describe('front matter opens with three dashes and nothing else', () => {
-  it.each(['js', 'javascript', 'coffee', 'json', 'toml', ' js', ' yaml', ' '])('so “---%s” runs nothing and is refused', (language) => {
-    const script = `---${language}\n{ title: (globalThis.canary = true, 'x') }\n---\n`;
-    expect(codesOf(readWith({ [guideFile]: script }))).toEqual(['front-matter-fence.opening']);
-    expect(canary()).toBeUndefined();
-  });
+  it.each(['js', 'javascript', 'coffee', 'json', 'toml', ' js', ' yaml', ' '])(
+    'so “---%s” runs nothing and is refused',
+    (language) => {
+      const script = `---${language}\n{ title: (globalThis.canary = true, 'x') }\n---\n`;
+      expect(codesOf(readWith({ [guideFile]: script }))).toEqual(['front-matter-fence.opening']);
+      expect(canary()).toBeUndefined();
+    },
+  );
 
   it('with four dashes it is none', () => {
     expect(codesOf(readWith({ [guideFile]: `-${whole}` }))).toEqual(['front-matter-fence.opening']);
@@ -20,11 +23,15 @@ describe('front matter opens with three dashes and nothing else', () => {
   });
 
   it('an unclosed one does not swallow the prose', () => {
-    expect(codesOf(readWith({ [guideFile]: whole.replace('\n---\n', '\n') }))).toEqual(['front-matter-fence.unclosed']);
+    expect(codesOf(readWith({ [guideFile]: whole.replace('\n---\n', '\n') }))).toEqual([
+      'front-matter-fence.unclosed',
+    ]);
   });
 
   it('an empty one is told about', () => {
-    expect(codesOf(readWith({ [guideFile]: '---\n---\n# Prose\n' }))).toEqual(['front-matter-unreadable.empty']);
+    expect(codesOf(readWith({ [guideFile]: '---\n---\n# Prose\n' }))).toEqual([
+      'front-matter-unreadable.empty',
+    ]);
   });
 });
 
@@ -39,11 +46,19 @@ describe('what a keyboard or an editor does', () => {
   it('lines and columns are those of the file, with CRLF too', () => {
     const file = textOf('materials/label.yaml').replace('form: count', 'form: x').replaceAll('\n', '\r\n');
     const [found] = readWith({ 'materials/label.yaml': file }).diagnostics;
-    expect(found!.places[0]).toEqual({ file: 'materials/label.yaml', line: 2, column: 7, length: 1, text: 'form: x' });
+    expect(found!.places[0]).toEqual({
+      file: 'materials/label.yaml',
+      line: 2,
+      column: 7,
+      length: 1,
+      text: 'form: x',
+    });
   });
 
   it('a comment proper is fine, at the end of a line and on its own', () => {
-    expect(readGuide('lasts: 8 uses   # from our trial\n# more\nmaterials: [] # none\nsteps: []\n').diagnostics).toEqual([]);
+    expect(
+      readGuide('lasts: 8 uses   # from our trial\n# more\nmaterials: [] # none\nsteps: []\n').diagnostics,
+    ).toEqual([]);
   });
 
   it('a .yaml file may begin with three dashes', () => {
@@ -51,7 +66,9 @@ describe('what a keyboard or an editor does', () => {
   });
 
   it('a text over several lines is one text', () => {
-    const { workspace } = readGuide('summary: >-\n  one\n  two\ntrains: |\n  three\nmaterials: []\nsteps: []\n');
+    const { workspace } = readGuide(
+      'summary: >-\n  one\n  two\ntrains: |\n  three\nmaterials: []\nsteps: []\n',
+    );
     expect(workspace!.guides['small']).toMatchObject({ summary: 'one two', trains: 'three' });
   });
 
@@ -63,8 +80,13 @@ describe('what a keyboard or an editor does', () => {
 
 describe('faults beside one another', () => {
   it('a cut text and a mistyped amount of one file are told in one run', () => {
-    const matter = 'summary: needle #18\nmaterials:\n  - use: label\n    amount: some\nsteps: []\nlasts: 8 uses\nlasts: 9 uses\n';
-    expect(codesOf(readGuide(matter)).sort()).toEqual(['amount-unreadable', 'repeated-key', 'text-cut-short']);
+    const matter =
+      'summary: needle #18\nmaterials:\n  - use: label\n    amount: some\nsteps: []\nlasts: 8 uses\nlasts: 9 uses\n';
+    expect(codesOf(readGuide(matter)).toSorted()).toEqual([
+      'amount-unreadable',
+      'repeated-key',
+      'text-cut-short',
+    ]);
   });
 
   it('a row of the wrong kind leaves the places of the others right', () => {

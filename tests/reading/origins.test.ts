@@ -3,7 +3,8 @@ import { read } from '../../src/reading/read.ts';
 import { baseFiles, guideFile } from './base-workspace.ts';
 
 const { origins } = read(baseFiles);
-const marked = ({ text, column, length }: { text: string; column: number; length: number }): string => text.slice(column - 1, column - 1 + length);
+const marked = ({ text, column, length }: { text: string; column: number; length: number }): string =>
+  text.slice(column - 1, column - 1 + length);
 
 describe('where a value was written', () => {
   it.each([
@@ -31,7 +32,9 @@ describe('where a value was written', () => {
 
   it('what was left to its default stands at the nearest that was written', () => {
     expect(marked(origins.at('guides/needle-block/steps/3/wait'))).toBe('id: unmould');
-    expect(origins.at('guides/needle-block/steps/3/wait/usual')).toEqual(origins.at('guides/needle-block/steps/3/wait'));
+    expect(origins.at('guides/needle-block/steps/3/wait/usual')).toEqual(
+      origins.at('guides/needle-block/steps/3/wait'),
+    );
     expect(origins.at('materials/label/density')).toMatchObject({ file: 'materials/label.yaml', line: 1 });
     expect(origins.at('program/address')).toMatchObject({ file: 'program.yaml', line: 1 });
   });

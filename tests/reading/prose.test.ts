@@ -14,7 +14,9 @@ describe('sections', () => {
   });
 
   it('have slugs of plain letters, each another', () => {
-    const slugs = prose('## Größe & Maß\n## Pour\n## Pour\n## Pour 2\n## Pour\n## Шаг\n## Шаг\n').sections.map(({ slug }) => slug);
+    const slugs = prose(
+      '## Größe & Maß\n## Pour\n## Pour\n## Pour 2\n## Pour\n## Шаг\n## Шаг\n',
+    ).sections.map(({ slug }) => slug);
     expect(slugs).toEqual(['grosse-mass', 'pour', 'pour-2', 'pour-2-2', 'pour-3', 'section', 'section-2']);
   });
 
@@ -24,15 +26,25 @@ describe('sections', () => {
   });
 
   it('take a heading’s text without its marks', () => {
-    expect(prose('## *Melt* the `gel`\n').sections[0]).toMatchObject({ heading: 'Melt the gel', slug: 'melt-the-gel' });
+    expect(prose('## *Melt* the `gel`\n').sections[0]).toMatchObject({
+      heading: 'Melt the gel',
+      slug: 'melt-the-gel',
+    });
   });
 });
 
 describe('links', () => {
   it('of our own kinds keep kind, target and text', () => {
-    const text = '## A\n[300 mm x 200 mm\nof felt](material:felt) and [it](step:a), [x](set:heat), [y](caution:hot), [z](https://a.example)\n';
+    const text =
+      '## A\n[300 mm x 200 mm\nof felt](material:felt) and [it](step:a), [x](set:heat), [y](caution:hot), [z](https://a.example)\n';
     expect(prose(text).links).toMatchObject([
-      { kind: 'material', target: 'felt', text: '300 mm x 200 mm of felt', section: 0, at: { line: 7, column: 1 } },
+      {
+        kind: 'material',
+        target: 'felt',
+        text: '300 mm x 200 mm of felt',
+        section: 0,
+        at: { line: 7, column: 1 },
+      },
       { kind: 'step', target: 'a', at: { line: 8, column: 29, length: 12 } },
       { kind: 'set', target: 'heat' },
       { kind: 'caution', target: 'hot' },
@@ -41,54 +53,84 @@ describe('links', () => {
   });
 
   it('by reference lead where their definition says', () => {
-    expect(prose('[felt][f]\n\n[f]: material:felt-3mm\n').links).toMatchObject([{ kind: 'material', target: 'felt-3mm' }]);
+    expect(prose('[felt][f]\n\n[f]: material:felt-3mm\n').links).toMatchObject([
+      { kind: 'material', target: 'felt-3mm' },
+    ]);
   });
 
   it('stand in tables and lists too', () => {
-    expect(prose('| a |\n| - |\n| [x](tool:scale) |\n\n- [y](tool:jug)\n').links.map(({ target }) => target)).toEqual(['scale', 'jug']);
+    expect(
+      prose('| a |\n| - |\n| [x](tool:scale) |\n\n- [y](tool:jug)\n').links.map(({ target }) => target),
+    ).toEqual(['scale', 'jug']);
   });
 
-  it.each(['javascript:alert(1)', 'data:text/html,x', 'file:///etc/passwd', 'vbscript:x', 'JavaScript:x'])('to %s are refused', (address) => {
-    expect(codesOf(readGuide(matter, `[x](${address})\n`))).toEqual(['link-kind-unknown']);
-  });
+  it.each(['javascript:alert(1)', 'data:text/html,x', 'file:///etc/passwd', 'vbscript:x', 'JavaScript:x'])(
+    'to %s are refused',
+    (address) => {
+      expect(codesOf(readGuide(matter, `[x](${address})\n`))).toEqual(['link-kind-unknown']);
+    },
+  );
 
-  it.each(['https://a.example', 'mailto:a@b.example', 'tel:+44', '../other.md', '#pour', 'photo 1.jpg'.replace(' ', '%20')])('to %s are fine', (address) => {
+  it.each([
+    'https://a.example',
+    'mailto:a@b.example',
+    'tel:+44',
+    '../other.md',
+    '#pour',
+    'photo 1.jpg'.replace(' ', '%20'),
+  ])('to %s are fine', (address) => {
     expect(codesOf(readGuide(matter, `[x](${address})\n`))).toEqual([]);
   });
 });
 
 describe('images', () => {
   it('exist where their file lies in the guide’s own folder', () => {
-    const { images } = prose('![a](none.jpg)\n![b](../needle-block/tube-in-tin.jpg)\n![c](https://a.example/x.jpg)\n');
+    const { images } = prose(
+      '![a](none.jpg)\n![b](../needle-block/tube-in-tin.jpg)\n![c](https://a.example/x.jpg)\n',
+    );
     expect(images.map(({ exists }) => exists)).toEqual([false, false, false]);
   });
 });
 
 describe('HTML', () => {
   it('is refused once for a pair of tags, in a line and as a block', () => {
-    expect(codesOf(readGuide(matter, 'a <b>c</b>\n\n<script>\nalert(1)\n</script>\n'))).toEqual(['raw-html', 'raw-html']);
+    expect(codesOf(readGuide(matter, 'a <b>c</b>\n\n<script>\nalert(1)\n</script>\n'))).toEqual([
+      'raw-html',
+      'raw-html',
+    ]);
   });
 
   it('is not what only looks like it', () => {
-    expect(codesOf(readGuide(matter, 'a < b, <5 mm, 3 > 2, `<b>`, <https://a.example>\n\n    <b>\n'))).toEqual([]);
+    expect(
+      codesOf(readGuide(matter, 'a < b, <5 mm, 3 > 2, `<b>`, <https://a.example>\n\n    <b>\n')),
+    ).toEqual([]);
   });
 });
 
 describe('times and ratios', () => {
   it('stay text: no mark of another dialect eats them', () => {
     const { documents } = readGuide(matter, 'Mix 1:10 at 9:30, see a@b.example and www.a.example.\n');
-    expect(JSON.stringify(documents['small']!.root)).toContain('Mix 1:10 at 9:30, see a@b.example and www.a.example.');
+    expect(JSON.stringify(documents['small']!.root)).toContain(
+      'Mix 1:10 at 9:30, see a@b.example and www.a.example.',
+    );
   });
 });
 
 describe('the tree for whoever renders it', () => {
   it('is in step with the facts', () => {
-    const { documents, workspace } = readGuide(matter, 'Hello [a](tool:a).\n\n## One\n\n![b](b.jpg) [c](tool:c)\n\n## Two\n');
+    const { documents, workspace } = readGuide(
+      matter,
+      'Hello [a](tool:a).\n\n## One\n\n![b](b.jpg) [c](tool:c)\n\n## Two\n',
+    );
     const { root, sections, links, images } = documents['small']!;
     const facts = workspace!.guides['small']!.prose;
     expect(sections).toHaveLength(facts.sections.length);
-    expect(sections.map(({ from }) => root.children[from]!.position!.start.line)).toEqual(facts.sections.map(({ at }) => at.line));
-    expect([...links].map(([node, index]) => [node.position!.start.line, facts.links[index]!.target])).toEqual([
+    expect(sections.map(({ from }) => root.children[from]!.position!.start.line)).toEqual(
+      facts.sections.map(({ at }) => at.line),
+    );
+    expect(
+      [...links].map(([node, index]) => [node.position!.start.line, facts.links[index]!.target]),
+    ).toEqual([
       [6, 'a'],
       [10, 'c'],
     ]);
@@ -103,11 +145,20 @@ describe('text made to keep the parser busy', () => {
     ['stars that open and never close', repeated(`${'*a **b '.repeat(300)}\n\n`)],
     ['brackets', repeated(`${'['.repeat(900)}\n\n`)],
     ['links in links', repeated(`${'[a]('.repeat(900)}\n\n`)],
-    ['backticks of every length', repeated(`${Array.from({ length: 40 }, (_, i) => `${'`'.repeat(i + 1)}a`).join(' ')}\n\n`)],
+    [
+      'backticks of every length',
+      repeated(`${Array.from({ length: 40 }, (_, i) => `${'`'.repeat(i + 1)}a`).join(' ')}\n\n`),
+    ],
     ['quotes in quotes', repeated(`${'> '.repeat(99)}a\n\n`)],
     ['lists in lists', repeated(`${'- '.repeat(99)}a\n`)],
-    ['lists indented ever further', repeated(`${Array.from({ length: 49 }, (_, i) => `${'  '.repeat(i)}- a`).join('\n')}\n\n`)],
-    ['a table without end', `|${'a|'.repeat(100)}\n|${'-|'.repeat(100)}\n${repeated(`|${'b|'.repeat(100)}\n`)}`],
+    [
+      'lists indented ever further',
+      repeated(`${Array.from({ length: 49 }, (_, i) => `${'  '.repeat(i)}- a`).join('\n')}\n\n`),
+    ],
+    [
+      'a table without end',
+      `|${'a|'.repeat(100)}\n|${'-|'.repeat(100)}\n${repeated(`|${'b|'.repeat(100)}\n`)}`,
+    ],
     ['headings', repeated('## a\n')],
     ['underlined headings', repeated('a\n=\n')],
     ['empty lines', repeated('\n')],
@@ -125,7 +176,8 @@ describe('text made to keep the parser busy', () => {
   });
 
   it('a long guide of ordinary prose is none of them', () => {
-    const paragraph = 'Lay the [felt](material:felt) *flat*, then press for `40 s` with both hands.\n- one\n- two\n\n';
+    const paragraph =
+      'Lay the [felt](material:felt) *flat*, then press for `40 s` with both hands.\n- one\n- two\n\n';
     expect(codesOf(readGuide(matter, paragraph.repeat(500)))).toEqual([]);
   });
 

@@ -32,7 +32,10 @@ describe('a sound workspace', () => {
 
   it('has materials with their packs, and what stands for them', () => {
     const { 'gelatin-powder': gelatin, water, 'rubber-tube': tube } = base.workspace!.materials;
-    expect(gelatin!.packs[0]).toMatchObject({ holds: { count: 1, each: { value: '500', unit: 'g' } }, priced: '2026-09-14' });
+    expect(gelatin!.packs[0]).toMatchObject({
+      holds: { count: 1, each: { value: '500', unit: 'g' } },
+      priced: '2026-09-14',
+    });
     expect(gelatin!.density).toEqual({ gramsPerMillilitre: '3/5', source: 'measured' });
     expect(gelatin!.keeps).toEqual({ closed: { months: '24' }, opened: { months: '6' } });
     expect(gelatin!.instead[0]).toMatchObject({ use: 'psyllium', ratio: '1/4', tried: false });
@@ -57,7 +60,9 @@ describe('a sound workspace', () => {
   });
 
   it('takes a length for one piece, and a count for an amount', () => {
-    expect(guide.materials[1]).toMatchObject({ pieces: [{ id: 'rubber-tube', size: { sides: [{ value: '220', unit: 'mm' }] }, count: 1 }] });
+    expect(guide.materials[1]).toMatchObject({
+      pieces: [{ id: 'rubber-tube', size: { sides: [{ value: '220', unit: 'mm' }] }, count: 1 }],
+    });
     expect(guide.materials[2]).toMatchObject({ amount: { most: '1', unit: '' }, pieces: [] });
   });
 
@@ -73,7 +78,9 @@ describe('a sound workspace', () => {
   });
 
   it('finds the photo that lies beside the guide', () => {
-    expect(guide.prose.images).toMatchObject([{ file: 'tube-in-tin.jpg', exists: true, alt: 'The tube lies level in the tin' }]);
+    expect(guide.prose.images).toMatchObject([
+      { file: 'tube-in-tin.jpg', exists: true, alt: 'The tube lies level in the tin' },
+    ]);
     expect(Object.keys(base.files)).toEqual(['guides/needle-block/tube-in-tin.jpg']);
   });
 });
@@ -89,13 +96,27 @@ describe('a guide of a few lines', () => {
       levels: [],
       yields: '1',
       electrosurgery: { allowed: false, said: false },
-      steps: [{ id: 'stick-it-on', for: { per: 'model' }, people: 1, partial: true, handsOn: { once: { seconds: '0' } } }],
+      steps: [
+        {
+          id: 'stick-it-on',
+          for: { per: 'model' },
+          people: 1,
+          partial: true,
+          handsOn: { once: { seconds: '0' } },
+        },
+      ],
     });
   });
 
   it('may name a heading that is not the step’s id', () => {
-    const { workspace } = readGuide(small.replace('- heading', '- id: label-it\n    heading'), '## Stick it on\n');
-    expect(workspace!.guides['small']!.prose.sections[0]).toMatchObject({ slug: 'stick-it-on', step: 'label-it' });
+    const { workspace } = readGuide(
+      small.replace('- heading', '- id: label-it\n    heading'),
+      '## Stick it on\n',
+    );
+    expect(workspace!.guides['small']!.prose.sections[0]).toMatchObject({
+      slug: 'stick-it-on',
+      step: 'label-it',
+    });
   });
 
   it('is set aside, and named as unread, when something in it cannot be read', () => {
@@ -113,11 +134,19 @@ describe('what is wrong', () => {
       'guides/second/guide.md': 'no front matter',
     });
     const places = found.diagnostics.map(({ places: [first] }) => `${first!.file}:${first!.line}`);
-    expect(places).toEqual(['guides/second/guide.md:1', 'materials/label.yaml:2', 'materials/label.yaml:5', 'program.yaml:2', 'program.yaml:4']);
+    expect(places).toEqual([
+      'guides/second/guide.md:1',
+      'materials/label.yaml:2',
+      'materials/label.yaml:5',
+      'program.yaml:2',
+      'program.yaml:4',
+    ]);
   });
 
   it('leaves no workspace without a program, and the other files are read all the same', () => {
-    const { workspace, diagnostics } = read(new Map([['materials/felt.yaml', new TextEncoder().encode('name: Felt\nform: x')]]));
+    const { workspace, diagnostics } = read(
+      new Map([['materials/felt.yaml', new TextEncoder().encode('name: Felt\nform: x')]]),
+    );
     expect(workspace).toBeUndefined();
     expect(diagnostics.map(({ code }) => code)).toEqual(['unknown-word', 'no-program']);
   });
@@ -137,7 +166,10 @@ describe('what is wrong', () => {
 
 describe('folders that are not read yet', () => {
   it('are passed over without a word', () => {
-    const files = { 'modules/first/module.md': '---\ntitle: First\n---\n', 'results/first/results.yaml': 'x' };
+    const files = {
+      'modules/first/module.md': '---\ntitle: First\n---\n',
+      'results/first/results.yaml': 'x',
+    };
     expect(readWith(files).diagnostics).toEqual([]);
   });
 });

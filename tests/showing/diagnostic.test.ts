@@ -10,7 +10,10 @@ const place = (text: string, marked: string, more: Partial<Place> = {}): Place =
   text,
   ...more,
 });
-const vague = (facts: Partial<Record<'what' | 'text' | 'put', string>>, ...places: readonly Place[]): Diagnostic => ({
+const vague = (
+  facts: Partial<Record<'what' | 'text' | 'put', string>>,
+  ...places: readonly Place[]
+): Diagnostic => ({
   code: 'duration-vague',
   severity: 'error',
   places,
@@ -32,7 +35,13 @@ describe('a diagnostic in words', () => {
   });
 
   it('sets the excerpts of two places below one another', () => {
-    const shown = lines(vague({}, place('wait: overnight', 'overnight'), place('holds: 250 g', '250 g', { file: 'materials/gel.yaml', line: 4 })));
+    const shown = lines(
+      vague(
+        {},
+        place('wait: overnight', 'overnight'),
+        place('holds: 250 g', '250 g', { file: 'materials/gel.yaml', line: 4 }),
+      ),
+    );
     expect(shown.slice(1, 5)).toEqual([
       '  guides/needle-block/guide.md:14:7     wait: overnight',
       '                                              =========',
@@ -64,24 +73,33 @@ describe('a diagnostic in words', () => {
   });
 
   it('shows a place without text by its name alone', () => {
-    expect(lines(vague({}, place('', '', { column: 1, length: 1 })))[1]).toBe('  guides/needle-block/guide.md:14:1');
+    expect(lines(vague({}, place('', '', { column: 1, length: 1 })))[1]).toBe(
+      '  guides/needle-block/guide.md:14:1',
+    );
   });
 
   it('moves no cursor of a terminal, whatever a file is called or says', () => {
-    const shown = showDiagnostic(vague({ text: '\u001b[2J\u202e' }, place('wait: \u001b[2J', '[2J', { file: 'a\u001b]0;x.md' })));
-    // eslint-disable-next-line no-control-regex
+    const shown = showDiagnostic(
+      vague({ text: '\u001b[2J\u202e' }, place('wait: \u001b[2J', '[2J', { file: 'a\u001b]0;x.md' })),
+    );
     expect(shown).not.toMatch(/[\0-\x09\x0b-\x1f\x7f-\x9f\u202e]/);
   });
 
   it('cuts what an author wrote at length, but never what is to be pasted', () => {
     const long = 'a b '.repeat(60).trim();
-    const shown = lines({ ...vague({ text: long }), code: 'text-cut-short', facts: { kept: long, text: long } });
+    const shown = lines({
+      ...vague({ text: long }),
+      code: 'text-cut-short',
+      facts: { kept: long, text: long },
+    });
     expect(shown[0]!.length).toBeLessThanOrEqual(80);
     expect(shown).toContain(`Write  "${long}"`);
   });
 
   it('says “and 3 more” of places beyond six', () => {
-    const places = Array.from({ length: 9 }, (_, line) => place('wait: overnight', 'overnight', { line: line + 1 }));
+    const places = Array.from({ length: 9 }, (_, line) =>
+      place('wait: overnight', 'overnight', { line: line + 1 }),
+    );
     expect(lines(vague({}, ...places))).toContain('  and 3 more');
   });
 

@@ -1,4 +1,16 @@
-import type { Amount, AtLevel, Duration, IsoDate, Keeping, Money, Quantity, Rational, Size, Target, Varied } from './values.ts';
+import type {
+  Amount,
+  AtLevel,
+  Duration,
+  IsoDate,
+  Keeping,
+  Money,
+  Quantity,
+  Rational,
+  Size,
+  Target,
+  Varied,
+} from './values.ts';
 import type { Prose } from './prose.ts';
 
 /** How to build one model. Read from `guides/<id>/guide.md`. */
@@ -159,7 +171,10 @@ export interface Step extends Levelled {
   readonly wait?: Wait;
   readonly watched: boolean;
   readonly waitsAt: Readonly<Record<string, { readonly count: number; readonly per: 'model' | 'run' }>>;
-  readonly useWithin: { readonly any?: Varied<Duration>; readonly byStep: Readonly<Record<string, Varied<Duration>>> };
+  readonly useWithin: {
+    readonly any?: Varied<Duration>;
+    readonly byStep: Readonly<Record<string, Varied<Duration>>>;
+  };
   readonly mayPause: boolean;
   /** no = a run is always full. */
   readonly partial: boolean;

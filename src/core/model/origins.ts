@@ -10,5 +10,8 @@ export interface Origins {
   /** The key itself rather than its value (to underline `wiat:`). */
   key(path: string): Place;
   /** A position in the prose of a guide. */
-  prose(guide: string, at: { readonly line: number; readonly column: number; readonly length: number }): Place;
+  prose(
+    guide: string,
+    at: { readonly line: number; readonly column: number; readonly length: number },
+  ): Place;
 }

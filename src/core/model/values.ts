@@ -45,8 +45,7 @@ export interface Target {
  * working days by the program's calendar.
  */
 export type Duration =
-  | { readonly seconds: Rational; readonly least?: Rational }
-  | { readonly workingDays: number };
+  { readonly seconds: Rational; readonly least?: Rational } | { readonly workingDays: number };
 
 /** How long something keeps: a time, or calendar months (which nothing else may use). */
 export type Keeping = Duration | { readonly months: Rational };

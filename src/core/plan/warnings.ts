@@ -1,9 +1,9 @@
 import type { Diagnostic } from '../diagnostic.ts';
 import type { Workspace } from '../model/workspace.ts';
 import { inCurrency, printMoney } from '../money/money.ts';
-import { zero } from '../quantity/exact.ts';
+import { ceil, exact, zero } from '../quantity/exact.ts';
 import { deliveryTime } from './arrivals.ts';
-import { type Line, goodOnes } from './line.ts';
+import type { Line } from './line.ts';
 import { moreOfIt } from './more-of-it.ts';
 import { unitPrice } from './offers.ts';
 import type { Run } from './plan-runs.ts';
@@ -11,7 +11,6 @@ import { improvedUpTo, scheduledUpTo } from './plan-schedule.ts';
 import { warning } from './refusal.ts';
 import { placesNamed } from './resources.ts';
 import type { Plan } from './result.ts';
-import { modelsServed } from './runs.ts';
 
 /** What a plan is judged by. */
 export interface ToJudge {
@@ -46,21 +45,13 @@ function firstGoesOff({ plan, lines }: ToJudge): Diagnostic[] {
   });
 }
 
-/** Runs that are always full make more than was asked. */
+/** Runs that are always full make more than was asked, and more than what fails. */
 function moreMade({ lines }: ToJudge): Diagnostic[] {
-  return lines.flatMap((line) => {
-    const { at, made } = line;
-    const full = at.steps.filter((step) => !step.partial && modelsServed(at, step.for, made) > 1);
-    const extra = made - goodOnes(line);
-    if (full.length === 0 || extra <= 0) return [];
-    return [
-      warning('more-made', {
-        guide: at.title,
-        made: String(made),
-        good: String(goodOnes(line)),
-        extra: String(extra),
-      }),
-    ];
+  return lines.flatMap(({ at, wanted, spares, made }) => {
+    const enough = ceil(exact(wanted).div(exact(at.yields))) + spares;
+    if (made === enough) return [];
+    const facts = { made: String(made), good: String(enough), extra: String(made - enough) };
+    return [warning('more-made', { guide: at.title, ...facts })];
   });
 }
 

@@ -24,7 +24,10 @@ function mendKeys(at: Written<Raw>, schema: z.ZodType, path: Path, keys: readonl
   const known = knownKeys(schema, path);
   const record = below(at.value, path) as Record<string, Raw>;
   for (const key of keys) {
-    const near = meantKey(key, known.filter((one) => !Object.hasOwn(record, one)));
+    const near = meantKey(
+      key,
+      known.filter((one) => !Object.hasOwn(record, one)),
+    );
     refuseUnknownKey(at, [...path, key], known, near);
     if (near !== undefined) record[near] = record[key]!;
     delete record[key];
@@ -38,7 +41,12 @@ function meantKey(typed: string, free: readonly string[]): string | undefined {
 /** `handsOn`, `Hands-On`, `hands_on`, `hands on` are all meant as `hands-on`. */
 const squeezed = (key: string): string => key.toLowerCase().replace(/[-_ ]/g, '');
 
-function refuseUnknownKey(at: Written<Raw>, path: Path, known: readonly string[], near: string | undefined): void {
+function refuseUnknownKey(
+  at: Written<Raw>,
+  path: Path,
+  known: readonly string[],
+  near: string | undefined,
+): void {
   const facts = { known: [...known].sort().join(', '), ...(near ? { near } : {}) };
   const fault = { code: 'unknown-key', facts, ...(near ? { variant: 'near' } : {}) };
   refuseKey({ ...at, value: undefined, path: [...at.path, ...path] }, fault);

@@ -3,7 +3,7 @@ import type { Ground } from './ground.ts';
 import { lastsUntil, type Way } from './ways-through.ts';
 
 /** More than so many looks at a hold are not worth a bound. */
-const mostLooks = 1_000_000;
+const mostLooks = 200_000;
 
 /**
  * The earliest end of the last hold of a resource, when each can begin only where another has ended: with 4 moulds and

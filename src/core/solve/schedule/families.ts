@@ -11,7 +11,8 @@ export function families({ blocks, holds, durations }: Prepared): number[][] {
     const family = new Set([job]);
     for (const member of family)
       for (const bond of bondsOf[member]!) for (const other of bond) family.add(other);
-    for (const member of family) familyOf[member] = [...family];
+    const members = [...family];
+    for (const member of members) familyOf[member] = members;
   }
   return familyOf;
 }

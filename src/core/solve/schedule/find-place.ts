@@ -20,8 +20,10 @@ interface Clash {
   readonly opener?: Moment;
 }
 
-/** Each try goes past something on the board; many more than that is on it mean that a job stands in its own way. */
-const mostTries = (board: Board): number => 200 + 2 * board.starts.length;
+/** Each try goes past a change of some usage; more tries than there are changes mean that a job is in its own way. */
+function mostTries({ usages }: Board): number {
+  return usages.reduce((sum, { times }) => sum + times.length, 10);
+}
 
 /** The earliest place for a job, not before a minute, beside all that is on the board. Lags are the caller's matter. */
 export function findPlace(board: Board, job: number, from: number): Place {
@@ -70,27 +72,31 @@ function clashOfJob({ prepared, usages, starts, ends }: Board, job: number): Cla
 /** What stands in the way of the holds that a job on trial begins, stretches or ends. */
 function clashOfHolds(board: Board, job: number): Clash | undefined {
   const { holdsOf, shares } = board.prepared;
-  const takenBack: (() => void)[] = [];
-  const lay = (usage: number, from: number, until: number, count: number): void => {
-    occupy(board.usages[usage]!, from, until, count);
-    takenBack.push(() => occupy(board.usages[usage]!, from, until, -count));
-  };
-  if (shares[job]) layNeeds(board, job, lay);
-  let clash: Clash | undefined;
+  if (shares[job]) return clashTogether(board, job);
   for (const hold of holdsOf[job]!) {
-    clash = clashOfHold(board, hold, shares[job] ? lay : undefined);
-    if (clash) break;
+    const clash = clashOfHold(board, hold);
+    if (clash) return clash;
   }
-  for (const takeBack of takenBack) takeBack();
+  return undefined;
+}
+
+/** The same where a job needs more than once of one resource: what has been judged is laid down for the next. */
+function clashTogether(board: Board, job: number): Clash | undefined {
+  const laid: Laid[] = [];
+  const lay: Lay = (usage, from, until, count) => {
+    occupy(board.usages[usage]!, from, until, count);
+    laid.push([usage, from, until, count]);
+  };
+  const { needs, holdsOf } = board.prepared;
+  for (const { usage, count } of needs[job]!) lay(usage, board.starts[job]!, board.ends[job]!, count);
+  let clash: Clash | undefined;
+  for (const hold of holdsOf[job]!) clash ??= clashOfHold(board, hold, lay);
+  for (const [usage, from, until, count] of laid) occupy(board.usages[usage]!, from, until, -count);
   return clash;
 }
 
-type Lay = (usage: number, from: number, until: number, count: number) => void;
-
-/** A job that also holds what it uses needs both at once: its own use is laid down while its holds are judged. */
-function layNeeds({ prepared, starts, ends }: Board, job: number, lay: Lay): void {
-  for (const { usage, count } of prepared.needs[job]!) lay(usage, starts[job]!, ends[job]!, count);
-}
+type Laid = [usage: number, from: number, until: number, count: number];
+type Lay = (...laid: Laid) => void;
 
 function clashOfHold(board: Board, hold: number, lay?: Lay): Clash | undefined {
   const known = extent(board, hold);

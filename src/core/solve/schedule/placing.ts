@@ -29,7 +29,7 @@ export function place(ground: Ground, rank: readonly number[], mostWork: number)
   const line = queue(ground.prepared, rank);
   const making = { board: emptyBoard(ground), lower: [...ground.earliest], work: 0, mostWork };
   const stuckAt = (block: number, halt: Halt): Placed => ({
-    stuck: obstacle(blocks[block]!, halt),
+    stuck: obstacle(ground, block, halt),
     work: making.work,
   });
   let lastHalt: Halt = { never: true };
@@ -70,8 +70,10 @@ function goBack(making: Making, line: Queue, halt: Extract<Halt, { move: unknown
   moveLater(making, halt);
 }
 
-function obstacle(jobs: readonly number[], halt: Halt): Obstacle {
-  if ('waitsFor' in halt) return { because: 'capacity', jobs, resource: halt.waitsFor };
+function obstacle({ problem, prepared }: Ground, block: number, halt: Halt): Obstacle {
+  const jobs = prepared.blocks[block]!;
   if ('move' in halt) return { because: 'lags', jobs: [...new Set([halt.move[0], ...jobs])] };
-  return { because: jobs.length > 1 ? 'lags' : 'calendar', jobs };
+  if ('never' in halt) return { because: jobs.length > 1 ? 'lags' : 'calendar', jobs };
+  const isResource = halt.waitsFor < problem.capacities.length;
+  return isResource ? { because: 'capacity', jobs, resource: halt.waitsFor } : { because: 'exclusion', jobs };
 }

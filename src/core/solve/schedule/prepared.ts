@@ -52,17 +52,12 @@ export function prepare(problem: ScheduleProblem): Prepared {
   refuseNonsense(problem);
   const jobs = problem.durations;
   const times = jobTimes(problem);
-  const all = ties(problem, times);
-  const [into, outOf] = [lists<Tie>(jobs.length), lists<Tie>(jobs.length)];
-  for (const tie of all) {
-    into[tie.to]!.push(tie);
-    outOf[tie.from]!.push(tie);
-  }
+  const { into, outOf } = tiesByJob(ties(problem, times), jobs.length);
   const found = blocks(outOf);
   const blockOf = blockOfEach(found, jobs.length);
   const needs = jobs.map((_, job) => needsOf(problem, job));
-  const holds = holdsOf(problem);
-  const touched = touchedBy(holds, jobs.length);
+  const holds = heldResources(problem);
+  const holdsOf = holdsOfEach(holds, jobs.length);
   return {
     durations: jobs,
     times,
@@ -73,22 +68,39 @@ export function prepare(problem: ScheduleProblem): Prepared {
     outOf,
     blocks: found,
     blockOf,
-    followers: found.map((block, index) => {
-      const pushing = block.flatMap((job) => outOf[job]!.filter(({ least }) => least >= 0));
-      const after = new Set(pushing.map(({ to }) => blockOf[to]!));
-      after.delete(index);
-      return [...after];
-    }),
+    followers: found.map((block, index) => followersOf(block, index, outOf, blockOf)),
     needs,
     apart: apartOf(problem),
     holds,
-    holdsOf: touched,
-    shares: jobs.map((_, job) => {
-      const asked = [...needs[job]!, ...touched[job]!.map((hold) => holds[hold]!)].map(({ usage }) => usage);
-      return new Set(asked).size < asked.length;
-    }),
+    holdsOf,
+    shares: jobs.map((_, job) => asksTwice([...needs[job]!, ...holdsOf[job]!.map((hold) => holds[hold]!)])),
     usages: problem.capacities.length + 2 * (problem.exclusions ?? []).length,
   };
+}
+
+function tiesByJob(all: readonly Tie[], jobs: number): { into: Tie[][]; outOf: Tie[][] } {
+  const [into, outOf] = [lists<Tie>(jobs), lists<Tie>(jobs)];
+  for (const tie of all) {
+    into[tie.to]!.push(tie);
+    outOf[tie.from]!.push(tie);
+  }
+  return { into, outOf };
+}
+
+function followersOf(
+  block: readonly number[],
+  index: number,
+  outOf: Prepared['outOf'],
+  blockOf: readonly number[],
+): number[] {
+  const pushing = block.flatMap((job) => outOf[job]!.filter(({ least }) => least >= 0));
+  const after = new Set(pushing.map(({ to }) => blockOf[to]!));
+  after.delete(index);
+  return [...after];
+}
+
+function asksTwice(asked: readonly Need[]): boolean {
+  return new Set(asked.map(({ usage }) => usage)).size < asked.length;
 }
 
 function need(problem: ScheduleProblem, resource: number, count: number): Need {
@@ -110,13 +122,13 @@ function apartOf({ durations, capacities, exclusions = [] }: ScheduleProblem): A
   return apart;
 }
 
-function holdsOf(problem: ScheduleProblem): HeldResource[] {
+function heldResources(problem: ScheduleProblem): HeldResource[] {
   return (problem.holds ?? [])
     .filter(({ from, to, count }) => from.length > 0 && to.length > 0 && count > 0)
     .map(({ resource, count, from, to }) => ({ ...need(problem, resource, count), from, to }));
 }
 
-function touchedBy(holds: readonly HeldResource[], jobs: number): number[][] {
+function holdsOfEach(holds: readonly HeldResource[], jobs: number): number[][] {
   const touched = lists<number>(jobs);
   holds.forEach(({ from, to }, hold) => {
     for (const job of new Set([...from, ...to].map(([job]) => job))) touched[job]!.push(hold);

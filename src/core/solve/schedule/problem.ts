@@ -8,7 +8,7 @@ export interface ScheduleProblem {
   /** Minutes of work; whole, zero or more. */
   readonly durations: readonly number[];
   readonly lags: readonly Lag[];
-  /** `demands[job][resource]`, held from start to end. */
+  /** `demands[job][resource]`, held from start to end. A job of no length uses nothing. */
   readonly demands: readonly (readonly number[])[];
   readonly capacities: readonly number[];
   readonly calendars?: readonly Calendar[];
@@ -16,7 +16,7 @@ export interface ScheduleProblem {
   readonly calendarOf?: readonly number[];
   /** Whether a job may stop at closing time and go on at opening. */
   readonly splits?: readonly boolean[];
-  /** Whether only the start must lie in the calendar (a machine that runs on at night). */
+  /** Whether only the start must lie in the calendar (a machine that runs on at night); `splits` is then left aside. */
   readonly startsOnly?: readonly boolean[];
   /** Earliest start of each job; 0 where left out. */
   readonly releases?: readonly number[];
@@ -26,9 +26,12 @@ export interface ScheduleProblem {
   readonly holds?: readonly Hold[];
   /** Pairs of sets of jobs of which no two from different sides may overlap. */
   readonly exclusions?: readonly Exclusion[];
-  /** For each job a number: among equally good schedules, jobs of one number are kept together in time. */
+  /**
+   * For each job a number: among equally good schedules, jobs of one number are kept together in time. Below zero, or
+   * left out: the job does not count.
+   */
   readonly kinds?: readonly number[];
-  /** How many schedules may be tried; 20,000 where left out. Work, never seconds. */
+  /** How many schedules may be tried at most; 20,000 where left out, fewer where there are many jobs. Work, never seconds. */
   readonly budget?: number;
 }
 
@@ -47,7 +50,7 @@ export interface Calendar {
   readonly every?: number;
 }
 
-/** `count` of a resource, from the earliest moment of `from` to the latest of `to`. */
+/** `count` of a resource, from the earliest moment of `from` to the latest of `to`; nothing where that comes first. */
 export interface Hold {
   readonly resource: number;
   readonly count: number;
@@ -56,7 +59,10 @@ export interface Hold {
 }
 export type Moment = readonly [job: number, edge: Edge];
 
-/** No member of `one` may overlap a member of `other`; a member lasts `after` minutes beyond the end of its job. */
+/**
+ * No member of `one` may overlap a member of `other`; a member lasts `after` minutes beyond the end of its job. A job
+ * on both sides does not exclude itself.
+ */
 export interface Exclusion {
   readonly one: readonly Member[];
   readonly other: readonly Member[];

@@ -1,8 +1,8 @@
+import { drawer, type Draw } from './draw.ts';
+import { families } from './families.ts';
 import type { Ground } from './ground.ts';
 import { place } from './placing.ts';
 import type { Obstacle } from './problem.ts';
-import { families } from './families.ts';
-import { drawer, type Draw } from './draw.ts';
 import { rules, type Line } from './rules.ts';
 import { compareScores, score, type Score } from './score.ts';
 
@@ -33,12 +33,16 @@ function firstSchedule(ground: Ground, draw: Draw): Candidate | { stuck: Obstacl
   const jobs = ground.prepared.durations.length;
   let best: Candidate | undefined;
   let stuck: Obstacle | undefined;
-  for (const rule of rules) {
+  for (const rule of rules.slice(0, Math.max(1, mostSchedules(ground)))) {
     const found = placeLine(ground, rule(ground), 2000 + 20 * jobs);
     if ('stuck' in found) stuck ??= found.stuck;
     else if (!best || compareScores(found.score, best.score) < 0) best = found;
   }
-  for (let tried = 0; !best && tried < Math.min(mostShuffled, mostSchedules(ground)); tried++) {
+  for (
+    let tried = 0;
+    !best && tried < Math.min(mostShuffled, mostSchedules(ground) - rules.length);
+    tried++
+  ) {
     const found = placeLine(ground, shuffled(rules[0]!(ground), draw), 200 + 10 * jobs);
     if (!('stuck' in found)) best = found;
   }

@@ -1,0 +1,31 @@
+import { toHtml } from 'hast-util-to-html';
+import { expect, it } from 'vitest';
+import { percent, stripRow, stripScale } from '../../src/rendering/schedule-strip.ts';
+
+it('places bars by thousandths of the width, exactly', () => {
+  expect([0, 125, 333, 1000].map(percent)).toEqual(['0%', '12.5%', '33.3%', '100%']);
+});
+
+it('hatches waits, and hands-on is solid: the two differ without colour', () => {
+  const row = toHtml(
+    stripRow(
+      [
+        { kind: 'hands-on', from: 0, to: 100 },
+        { kind: 'wait', from: 100, to: 400 },
+      ],
+      [],
+      [],
+    ),
+  );
+  expect(row).toContain('<rect class="bar-hands-on" y="24%" height="52%" x="0%" width="10%"></rect>');
+  expect(row).toContain(
+    '<rect class="bar-wait" y="24%" height="52%" fill="url(#hatch)" x="10%" width="30%"></rect>',
+  );
+});
+
+it('ends a label at its tick where it would run out of the picture', () => {
+  const label = (at: number) => ({ at, day: true, label: { key: `k${at}`, text: 'day 2' } });
+  const scale = toHtml(stripScale([label(0), label(980)]));
+  expect(scale).toContain('x="0%" y="1em" text-anchor="start"');
+  expect(scale).toContain('x="98%" y="1em" text-anchor="end"');
+});
