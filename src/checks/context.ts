@@ -17,6 +17,8 @@ export interface Context {
   readonly guides: readonly GuideRead[];
   /** Each guide at each of its levels, the usual one first; a guide without levels stands once. For most checks. */
   readonly guidesAt: readonly GuideAtLevel[];
+  /** The same of one guide. */
+  readonly levelsOf: (guide: Guide) => readonly GuideAtLevel[];
   /** Those of `guidesAt` whose steps can be put in order: no circle, none after a step that is not there. */
   readonly guidesInOrder: readonly GuideAtLevel[];
   /** Whether a file of that name is there, be it readable or not: of what is not, checks say nothing. */
@@ -60,13 +62,15 @@ export interface ToCheck {
 export function makeContext({ workspace, origins, unread, files, today }: ToCheck): Context {
   const notRead = new Set(unread);
   const guides = Object.values(workspace.guides).map((guide) => guideRead(guide, origins));
-  const guidesAt = guides.flatMap(atItsLevels);
+  const levels = new Map(guides.map((read) => [read.guide, atItsLevels(read)]));
+  const guidesAt = [...levels.values()].flat();
   return {
     workspace,
     origins,
     today,
     guides,
     guidesAt,
+    levelsOf: (guide) => levels.get(guide) ?? [],
     guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
     beside: (guide) => filesBeside(guide, files),
     isThere: (kind, id) => Object.hasOwn(workspace[kind], id) || notRead.has(`${kind}/${id}`),
@@ -104,7 +108,7 @@ function atItsLevels(read: GuideRead): readonly GuideAtLevel[] {
   ].flat();
   const isKnown = (level: string): boolean => levels.some(({ id }) => id === level);
   if (!rows.every(({ only = [] }) => only.every(isKnown))) return [];
-  return levelsOf(read.guide).map((level) => atLevel(read, level));
+  return levelIds(read.guide).map((level) => atLevel(read, level));
 }
 
 /** Whether the steps can be done one after the other: again and again one is left whose steps before it are done. */
@@ -118,7 +122,7 @@ function isInOrder(steps: GuideAt['steps']): boolean {
   return true;
 }
 
-function levelsOf(guide: Guide): readonly (string | undefined)[] {
+function levelIds(guide: Guide): readonly (string | undefined)[] {
   const usual = usualLevel(guide);
   return [usual, ...guide.levels.map(({ id }) => id).filter((id) => id !== usual)];
 }

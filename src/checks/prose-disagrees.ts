@@ -16,10 +16,9 @@ export const proseDisagrees: Check = {
   code: 'prose-disagrees',
   gravity: 'incomplete',
   find: (context) =>
-    context.guides.flatMap(({ guide }) => {
-      const levels = context.guidesAt.filter((read) => read.guide === guide);
-      return guide.prose.links.flatMap((link) => ofLink(link, levels, context));
-    }),
+    context.guides.flatMap(({ guide }) =>
+      guide.prose.links.flatMap((link) => ofLink(link, context.levelsOf(guide), context)),
+    ),
 };
 
 function ofLink(link: ProseLink, levels: readonly GuideAtLevel[], context: Context): readonly Finding[] {

@@ -40,9 +40,9 @@ function pack({ workspace, origins }: Context, id: string, index: number): Measu
 
 /** What guides take of a material against its first pack; of what has no pack, against the first that is taken. */
 export function boughtPairs(context: Context): readonly UnitPair[] {
-  const taken = context.guidesAt.flatMap(takenBy);
+  const taken = byMaterial(context.guidesAt.flatMap(takenBy));
   return Object.values(context.workspace.materials).flatMap(({ id, name, packs }) => {
-    const own = taken.filter(({ material }) => material === id);
+    const own = taken.get(id) ?? [];
     const other = packs.length > 0 ? pack(context, id, 0) : own[0];
     const kind = packs.length > 0 ? 'bought' : 'used';
     return other ? own.map((one) => ({ kind, name, one, other, material: id }) as const) : [];
@@ -51,6 +51,16 @@ export function boughtPairs(context: Context): readonly UnitPair[] {
 
 interface Taken extends Measured {
   readonly material: string;
+}
+
+function byMaterial(taken: readonly Taken[]): ReadonlyMap<string, readonly Taken[]> {
+  const found = new Map<string, Taken[]>();
+  for (const one of taken) {
+    const own = found.get(one.material);
+    if (own) own.push(one);
+    else found.set(one.material, [one]);
+  }
+  return found;
 }
 
 /** All that a guide takes of materials: in rows, in its mixes, and in its life after the build. */

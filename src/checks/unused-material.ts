@@ -11,7 +11,7 @@ export const unusedMaterial: Check = {
   gravity: 'incomplete',
   find: (context) =>
     context.guides.flatMap((read) => {
-      const levels = context.guidesAt.filter(({ guide }) => guide === read.guide);
+      const levels = context.levelsOf(read.guide);
       const isSilent = levels.length > 0 && levels.every(namesNothing);
       return isSilent ? [noUses(read)] : [...unusedRows(read, levels, context), ...unusedMixes(read, levels)];
     }),

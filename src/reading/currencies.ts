@@ -1,4 +1,4 @@
-import { minorDigitsOf } from './core-readers.ts';
+import { minorDigitsOf } from './values/money-and-time.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ProgramRead } from './program.ts';
 

@@ -4,7 +4,7 @@ import type { Diagnostic } from '../core/diagnostic.ts';
 import { limits } from './limits.ts';
 import { read, type ReadWorkspace } from './read.ts';
 import { makeReport, type Report } from './report.ts';
-import { wholeFile } from './source.ts';
+import { wholeFile } from './text/source.ts';
 
 /** The files of a workspace folder, and what the disk would not give. */
 export interface LoadedFolder {

@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../core/diagnostic.ts';
 import { limits } from './limits.ts';
-import { asId, isId } from './plain-readers.ts';
+import { asId, isId } from './values/plain-words.ts';
 import type { Report } from './report.ts';
-import { wholeFile } from './source.ts';
+import { wholeFile } from './text/source.ts';
 
 /** A file and what it is called below the workspace. */
 export interface FileFound {

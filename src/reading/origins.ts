@@ -2,7 +2,7 @@ import type { Place } from '../core/diagnostic.ts';
 import { Bug } from '../core/diagnostic.ts';
 import type { Origins } from '../core/model/origins.ts';
 import { prosePlace } from './prose/read-prose.ts';
-import type { Path, Sheet } from './sheet.ts';
+import type { Path, Sheet } from './sheet/sheet.ts';
 
 /**
  * The table of origins of all sheets that were read, by the name that paths begin with: `program`,

@@ -2,9 +2,9 @@ import type { Program, RoomCondition, Supplier, WorkingHours } from '../core/mod
 import { weekdays } from '../core/model/program.ts';
 import { readCount, readShare } from '../core/quantity/read.ts';
 import { readDuration } from '../core/time/duration.ts';
-import { readCurrency, readLabour, readPrice } from './core-readers.ts';
-import { readHours, readWeekday } from './hours.ts';
-import { oneOf, oneOfThese, readDay, readId, readLink, readWords } from './plain-readers.ts';
+import { readCurrency, readLabour, readPrice } from './values/money-and-time.ts';
+import { readHours, readWeekday } from './values/hours.ts';
+import { oneOf, oneOfThese, readDay, readId, readLink, readWords } from './values/plain-words.ts';
 import { checkShape } from './shape/check-shape.ts';
 import { programShape, type ProgramShape } from './shape/program-shape.ts';
 import {
@@ -19,8 +19,8 @@ import {
   refuseKey,
   type OpenFile,
   type Written,
-} from './written.ts';
-import { readDecimal, readLocale, readZone } from './program-readers.ts';
+} from './sheet/written.ts';
+import { readDecimal, readLocale, readZone } from './values/place.ts';
 
 /** The program of `program.yaml`; without the digits of its currencies, which depend on the whole workspace. */
 export type ProgramRead = Omit<Program, 'minorDigits'>;

@@ -1,8 +1,8 @@
 import type { Guide } from '../core/model/guide.ts';
 import type { Material } from '../core/model/material.ts';
 import type { Tool } from '../core/model/tool.ts';
-import { decode } from './decode.ts';
-import { splitFrontMatter } from './front-matter.ts';
+import { decode } from './text/decode.ts';
+import { splitFrontMatter } from './text/front-matter.ts';
 import { readGuide } from './guide/guide.ts';
 import type { FileFound } from './layout.ts';
 import { limits } from './limits.ts';
@@ -11,9 +11,9 @@ import { readProgram, type ProgramRead } from './program.ts';
 import type { MarkdownDocument } from './prose/document.ts';
 import { readProse } from './prose/read-prose.ts';
 import type { Report } from './report.ts';
-import { readSheet, type Sheet } from './sheet.ts';
+import { readSheet, type Sheet } from './sheet/sheet.ts';
 import { readTool } from './tool.ts';
-import type { OpenFile } from './written.ts';
+import type { OpenFile } from './sheet/written.ts';
 
 /** What came of one file: its sheet where it is YAML, its value where nothing in it was refused. */
 export interface ReadFile<T> {

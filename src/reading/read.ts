@@ -14,7 +14,7 @@ import {
   type ReadFile,
 } from './read-file.ts';
 import { inReadingOrder, makeReport } from './report.ts';
-import type { Sheet } from './sheet.ts';
+import type { Sheet } from './sheet/sheet.ts';
 
 /** A workspace as it was read, and all that was wrong with it. */
 export interface ReadWorkspace {

@@ -7,12 +7,12 @@ import { areaOf, measure, quantity, sameDimension, times } from '../core/quantit
 import { exact } from '../core/quantity/exact.ts';
 import { readHolding, readQuantity } from '../core/quantity/read.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
-import { decode } from './decode.ts';
+import { decode } from './text/decode.ts';
 import { limits } from './limits.ts';
-import { means, wrong } from './plain-readers.ts';
+import { means, wrong } from './values/plain-words.ts';
 import { inReadingOrder, makeReport } from './report.ts';
-import { readSheet, type RawMap } from './sheet.ts';
-import { entries, readText, refuse, refuseKey, type TextReader, type Written } from './written.ts';
+import { readSheet, type RawMap } from './sheet/sheet.ts';
+import { entries, readText, refuse, refuseKey, type TextReader, type Written } from './sheet/written.ts';
 
 /** Stock on hand by material. */
 export type Stock = Readonly<Record<string, Quantity>>;

@@ -1,11 +1,11 @@
 import { otherDangers } from '../core/model/material.ts';
 import type { Tool } from '../core/model/tool.ts';
 import { readQuantity, readUses } from '../core/quantity/read.ts';
-import { readPrice } from './core-readers.ts';
-import { oneOfThese, readDay, readWords } from './plain-readers.ts';
+import { readPrice } from './values/money-and-time.ts';
+import { oneOfThese, readDay, readWords } from './values/plain-words.ts';
 import { checkShape } from './shape/check-shape.ts';
 import { toolShape } from './shape/tool-shape.ts';
-import { given, read, readEach, type OpenFile } from './written.ts';
+import { given, read, readEach, type OpenFile } from './sheet/written.ts';
 
 /** A tool, from `tools/<id>.yaml`. */
 export function readTool(id: string, file: OpenFile): Tool {

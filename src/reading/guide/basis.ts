@@ -1,7 +1,7 @@
 import type { Basis } from '../../core/model/guide.ts';
 import { nearName } from '../../core/near-name.ts';
-import { means, wrong } from '../plain-readers.ts';
-import type { TextReader } from '../written.ts';
+import { means, wrong } from '../values/plain-words.ts';
+import type { TextReader } from '../sheet/written.ts';
 import type { GuideNames } from './names.ts';
 
 /**

@@ -2,11 +2,11 @@ import type { Guide, KeepsAt, Level, Part, StatedFigures } from '../../core/mode
 import type { Prose, Section } from '../../core/model/prose.ts';
 import { readCount, readModels, readUses, readYield } from '../../core/quantity/read.ts';
 import { readKeeping } from '../../core/time/duration.ts';
-import { readClockTime, readPriceRange } from '../core-readers.ts';
-import { idBut, oneOfThese, readDay, readLicence, readWords, readYesNo } from '../plain-readers.ts';
+import { readClockTime, readPriceRange } from '../values/money-and-time.ts';
+import { idBut, oneOfThese, readDay, readLicence, readWords, readYesNo } from '../values/plain-words.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { guideShape, type GuideShape, type RowShape } from '../shape/guide-shape.ts';
-import { field, given, items, read, readEach, refuseKey, type OpenFile, type Written } from '../written.ts';
+import { field, given, items, read, readEach, refuseKey, type OpenFile, type Written } from '../sheet/written.ts';
 import { readInUse } from './in-use.ts';
 import { isReservedForBases, isReservedForTimes, namesOf } from './names.ts';
 import { readCaution, readQualityCheck } from './quality.ts';

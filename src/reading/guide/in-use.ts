@@ -1,9 +1,9 @@
 import type { InUse, InUsePart, UsedInUse } from '../../core/model/guide.ts';
 import { readAmount, readCount, readQuantity, readSize } from '../../core/quantity/read.ts';
-import { readClockTime } from '../core-readers.ts';
-import { readId, readWords, readYesNo } from '../plain-readers.ts';
+import { readClockTime } from '../values/money-and-time.ts';
+import { readId, readWords, readYesNo } from '../values/plain-words.ts';
 import type { GuideShape } from '../shape/guide-shape.ts';
-import { field, given, items, read, readEach, type Written } from '../written.ts';
+import { field, given, items, read, readEach, type Written } from '../sheet/written.ts';
 
 type InUseShape = NonNullable<GuideShape['in-use']>;
 type From = Written<InUseShape> | undefined;

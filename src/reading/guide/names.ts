@@ -1,5 +1,5 @@
 import type { GuideShape } from '../shape/guide-shape.ts';
-import { field, items, type Written } from '../written.ts';
+import { field, items, type Written } from '../sheet/written.ts';
 
 /** The names that the values of a guide may speak of, known before any value is read. */
 export interface GuideNames {

@@ -1,7 +1,7 @@
 import { signals, type Caution, type QualityCheck } from '../../core/model/guide.ts';
-import { oneOf, oneOfThese, readId, readWords } from '../plain-readers.ts';
+import { oneOf, oneOfThese, readId, readWords } from '../values/plain-words.ts';
 import type { RowShape } from '../shape/guide-shape.ts';
-import { field, given, read, readEach, refuse, type Written } from '../written.ts';
+import { field, given, read, readEach, refuse, type Written } from '../sheet/written.ts';
 import type { GuideNames } from './names.ts';
 import { readOnly } from './rows.ts';
 import { variedTarget, variedText } from './varied-amounts.ts';

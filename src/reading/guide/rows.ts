@@ -2,9 +2,9 @@ import type { Ingredient, MaterialRow, Mix, Pattern, Piece, ToolRow } from '../.
 import type { Amount, Quantity, Rational, Size, Varied } from '../../core/model/values.ts';
 import { exact } from '../../core/quantity/exact.ts';
 import { readCount, readModels, readQuantity, readShare } from '../../core/quantity/read.ts';
-import { readId, readWords, readYesNo, wrong } from '../plain-readers.ts';
+import { readId, readWords, readYesNo, wrong } from '../values/plain-words.ts';
 import type { RowShape } from '../shape/guide-shape.ts';
-import { field, given, items, read, readEach, refuse, type TextReader, type Written } from '../written.ts';
+import { field, given, items, read, readEach, refuse, type TextReader, type Written } from '../sheet/written.ts';
 import { basisReader } from './basis.ts';
 import type { GuideNames } from './names.ts';
 import { variedAmount, variedCount, variedSize, variedText } from './varied-amounts.ts';

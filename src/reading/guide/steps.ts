@@ -1,11 +1,11 @@
 import type { Step, StepUse } from '../../core/model/guide.ts';
 import type { Section } from '../../core/model/prose.ts';
 import { readCount } from '../../core/quantity/read.ts';
-import { readClockTime } from '../core-readers.ts';
-import { asId, means, oneOfThese, readId, readWords, readYesNo, wrong } from '../plain-readers.ts';
+import { readClockTime } from '../values/money-and-time.ts';
+import { asId, means, oneOfThese, readId, readWords, readYesNo, wrong } from '../values/plain-words.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { stepUseShape, type RowShape } from '../shape/guide-shape.ts';
-import type { Raw } from '../sheet.ts';
+import type { Raw } from '../sheet/sheet.ts';
 import {
   field,
   given,
@@ -19,7 +19,7 @@ import {
   refuseKey,
   type TextReader,
   type Written,
-} from '../written.ts';
+} from '../sheet/written.ts';
 import { basisReader } from './basis.ts';
 import type { GuideNames } from './names.ts';
 import { readOnly } from './rows.ts';

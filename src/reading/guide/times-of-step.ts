@@ -1,9 +1,9 @@
 import type { Step, Wait, WaitTime } from '../../core/model/guide.ts';
 import type { ByLevel, Duration, Varied } from '../../core/model/values.ts';
-import { isByLevel, isMap, readVaried, refuseMapForText } from '../by-level.ts';
-import { readClockTime } from '../core-readers.ts';
-import { isId, means, wrong } from '../plain-readers.ts';
-import type { Raw, RawMap } from '../sheet.ts';
+import { isByLevel, isMap, readVaried, refuseMapForText } from '../values/by-level.ts';
+import { readClockTime } from '../values/money-and-time.ts';
+import { isId, means, wrong } from '../values/plain-words.ts';
+import type { Raw, RawMap } from '../sheet/sheet.ts';
 import {
   entries,
   field,
@@ -13,7 +13,7 @@ import {
   refuseKey,
   type Meaning,
   type Written,
-} from '../written.ts';
+} from '../sheet/written.ts';
 import { variedTime } from './varied-amounts.ts';
 
 type Maybe = Written<Raw> | undefined;

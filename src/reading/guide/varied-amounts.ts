@@ -1,11 +1,11 @@
 import type { Amount, Duration, Size, Target, Varied } from '../../core/model/values.ts';
 import type { Setting } from '../../core/model/guide.ts';
 import { readAmount, readCount, readQuantity, readSize, readTarget } from '../../core/quantity/read.ts';
-import { isByLevel, readVaried, refuseMapForText } from '../by-level.ts';
-import { readClockTime } from '../core-readers.ts';
-import { means } from '../plain-readers.ts';
-import type { Raw, RawMap } from '../sheet.ts';
-import { field, readText, refuse, type TextReader, type Written } from '../written.ts';
+import { isByLevel, readVaried, refuseMapForText } from '../values/by-level.ts';
+import { readClockTime } from '../values/money-and-time.ts';
+import { means } from '../values/plain-words.ts';
+import type { Raw, RawMap } from '../sheet/sheet.ts';
+import { field, readText, refuse, type TextReader, type Written } from '../sheet/written.ts';
 
 /** A text of the front matter, or a map of such texts by level. */
 export function variedText<V>(

@@ -1,7 +1,7 @@
 import type { Definition, Image, ImageReference, Link, LinkReference, Nodes, Root } from 'mdast';
 import type { Prose, ProseImage, ProseLink, ProsePlace, Section } from '../../core/model/prose.ts';
 import { linkKinds } from '../../core/model/prose.ts';
-import { asId } from '../plain-readers.ts';
+import { asId } from '../values/plain-words.ts';
 
 /** The prose of a guide as it was parsed, for whoever renders it; its facts stand in the guide's `Prose`. */
 export interface MarkdownDocument {

@@ -1,7 +1,7 @@
 import { limits } from '../limits.ts';
 import type { Report } from '../report.ts';
-import type { YamlText } from '../sheet.ts';
-import { placeAt, type Source } from '../source.ts';
+import type { YamlText } from '../sheet/sheet.ts';
+import { placeAt, type Source } from '../text/source.ts';
 
 /**
  * What the parser takes for each thing it meets, in microseconds, measured over texts made of nothing else. Most of

@@ -1,9 +1,9 @@
 import type { Html, Nodes } from 'mdast';
 import type { Place } from '../../core/diagnostic.ts';
 import type { Prose, ProsePlace } from '../../core/model/prose.ts';
-import type { YamlText } from '../sheet.ts';
+import type { YamlText } from '../sheet/sheet.ts';
 import type { Report } from '../report.ts';
-import { lineText, type Source } from '../source.ts';
+import { lineText, type Source } from '../text/source.ts';
 import { parseMarkdown } from './markdown.ts';
 import { placeOf, readDocument, withAllBelow, type FileExists, type MarkdownDocument } from './document.ts';
 import { reportTooMuch } from './prose-limits.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { nearName } from '../../core/near-name.ts';
-import type { Path, Raw, RawMap } from '../sheet.ts';
-import { refuse, refuseKey, type Written } from '../written.ts';
+import type { Path, Raw, RawMap } from '../sheet/sheet.ts';
+import { refuse, refuseKey, type Written } from '../sheet/written.ts';
 
 /**
  * The same value, known to have the shape of a schema: what is missing, of the wrong kind or unknown is reported, and

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Raw } from '../sheet.ts';
+import type { Raw } from '../sheet/sheet.ts';
 
 /** The four kinds that a shape is made of. What a text means is for a reader to say, not for the shape. */
 export const text = z.string().min(1);

@@ -1,6 +1,6 @@
-import type { Place } from '../core/diagnostic.ts';
+import type { Place } from '../../core/diagnostic.ts';
 import { nameOfPath } from './name-of-path.ts';
-import type { Fault, Report } from './report.ts';
+import type { Fault, Report } from '../report.ts';
 import type { Path, Raw, Sheet } from './sheet.ts';
 
 /**

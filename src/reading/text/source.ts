@@ -1,4 +1,4 @@
-import type { Place } from '../core/diagnostic.ts';
+import type { Place } from '../../core/diagnostic.ts';
 
 /** A text file of the workspace with the start of each line. Lines end in `\n` alone; a byte order mark is gone. */
 export interface Source {

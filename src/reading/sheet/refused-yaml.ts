@@ -1,5 +1,5 @@
 import { isScalar, visit, type CST, type Document, type Node, type Pair } from 'yaml';
-import type { Report } from './report.ts';
+import type { Report } from '../report.ts';
 import type { Spot } from './sheet.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { Scalar, isScalar, visit, type Document, type Node, type YAMLMap } from 'yaml';
-import type { Report } from './report.ts';
+import type { Report } from '../report.ts';
 import type { Spot } from './sheet.ts';
 
 /**

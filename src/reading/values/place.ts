@@ -1,9 +1,9 @@
-import type { Rational } from '../core/model/values.ts';
-import { readQuantity } from '../core/quantity/read.ts';
-import type { ZoneTable } from '../core/time/zone.ts';
-import { means, wrong } from './plain-readers.ts';
-import type { TextReader } from './written.ts';
-import { zoneTable } from './zone-table.ts';
+import type { Rational } from '../../core/model/values.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import type { ZoneTable } from '../../core/time/zone.ts';
+import { means, wrong } from './plain-words.ts';
+import type { TextReader } from '../sheet/written.ts';
+import { zoneTable } from '../zone-table.ts';
 
 /** A language tag by BCP 47, in its usual spelling: `en-gb` -> `en-GB`. */
 export const readLocale: TextReader<string> = (text) => {

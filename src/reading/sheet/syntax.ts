@@ -1,8 +1,8 @@
 import { isCollection, isMap, isScalar, visit, type Document, type YAMLError } from 'yaml';
-import type { Place } from '../core/diagnostic.ts';
-import type { Report } from './report.ts';
+import type { Place } from '../../core/diagnostic.ts';
+import type { Report } from '../report.ts';
 import type { Spot } from './sheet.ts';
-import { placeOfLine, type Source } from './source.ts';
+import { placeOfLine, type Source } from '../text/source.ts';
 
 /** Reports a key that stands twice in one set of keys, each time. */
 export function reportRepeatedKeys(

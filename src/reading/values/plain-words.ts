@@ -1,9 +1,9 @@
 import spdxLicenseIds from 'spdx-license-ids/index.json' with { type: 'json' };
-import { nearName } from '../core/near-name.ts';
-import type { IsoDate } from '../core/model/values.ts';
-import { isDay } from '../core/time/day.ts';
-import type { Fault } from './report.ts';
-import type { Meaning, TextReader } from './written.ts';
+import { nearName } from '../../core/near-name.ts';
+import type { IsoDate } from '../../core/model/values.ts';
+import { isDay } from '../../core/time/day.ts';
+import type { Fault } from '../report.ts';
+import type { Meaning, TextReader } from '../sheet/written.ts';
 
 export const means = <V>(value: V): Meaning<V> => ({ ok: true, value });
 export const wrong = (code: string, facts: Fault['facts'] = {}, variant?: string): Meaning<never> => ({

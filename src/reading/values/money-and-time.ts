@@ -1,11 +1,11 @@
 import currencyCodes from 'currency-codes';
-import type { Duration, Money } from '../core/model/values.ts';
-import { readMoney, readMoneyRange, readWage } from '../core/money/money.ts';
-import { nearName } from '../core/near-name.ts';
-import { readDuration } from '../core/time/duration.ts';
-import { means, wrong } from './plain-readers.ts';
-import type { Fault } from './report.ts';
-import type { Meaning, TextReader } from './written.ts';
+import type { Duration, Money } from '../../core/model/values.ts';
+import { readMoney, readMoneyRange, readWage } from '../../core/money/money.ts';
+import { nearName } from '../../core/near-name.ts';
+import { readDuration } from '../../core/time/duration.ts';
+import { means, wrong } from './plain-words.ts';
+import type { Fault } from '../report.ts';
+import type { Meaning, TextReader } from '../sheet/written.ts';
 
 /** Minor digits of a currency by ISO 4217 (`Intl` differs for some), or `undefined` where there is no such code. */
 export function minorDigitsOf(currency: string): number | undefined {

@@ -1,11 +1,11 @@
 import { isMap, isScalar, isSeq, parseDocument, type Document, type Node, type Pair } from 'yaml';
-import type { Place } from '../core/diagnostic.ts';
-import { limits } from './limits.ts';
-import type { Report } from './report.ts';
-import { placeAt, placeOfLine, type Source } from './source.ts';
-import { reportEatenText } from './sheet-eaten-text.ts';
-import { reportRefusedYaml } from './sheet-refused.ts';
-import { reportRepeatedKeys, reportSyntax } from './sheet-syntax.ts';
+import type { Place } from '../../core/diagnostic.ts';
+import { limits } from '../limits.ts';
+import type { Report } from '../report.ts';
+import { placeAt, placeOfLine, type Source } from '../text/source.ts';
+import { reportEatenText } from './eaten-text.ts';
+import { reportRefusedYaml } from './refused-yaml.ts';
+import { reportRepeatedKeys, reportSyntax } from './syntax.ts';
 
 /** What YAML's plainest schema gives: every scalar is the text that the author wrote, `13:00`, `0012`, `4.10`. */
 export type Raw = string | RawList | RawMap;

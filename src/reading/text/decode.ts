@@ -1,5 +1,5 @@
-import type { Place } from '../core/diagnostic.ts';
-import type { Report } from './report.ts';
+import type { Place } from '../../core/diagnostic.ts';
+import type { Report } from '../report.ts';
 import { makeSource, placeAt, wholeFile, type Source } from './source.ts';
 
 /**

@@ -1,7 +1,7 @@
 import matter from 'gray-matter';
-import { Bug } from '../core/diagnostic.ts';
-import { limits } from './limits.ts';
-import type { Report } from './report.ts';
+import { Bug } from '../../core/diagnostic.ts';
+import { limits } from '../limits.ts';
+import type { Report } from '../report.ts';
 import { lineText, placeAt, placeOfLine, type Source } from './source.ts';
 
 /** A Markdown file cut in two; each piece with its offset in the file. */

@@ -1,9 +1,9 @@
-import type { ByLevel, Varied } from '../core/model/values.ts';
-import { nearName } from '../core/near-name.ts';
-import { nameOfPath } from './name-of-path.ts';
-import type { Fault } from './report.ts';
-import type { Raw, RawMap } from './sheet.ts';
-import { entries, refuse, refuseKey, type Written } from './written.ts';
+import type { ByLevel, Varied } from '../../core/model/values.ts';
+import { nearName } from '../../core/near-name.ts';
+import { nameOfPath } from '../sheet/name-of-path.ts';
+import type { Fault } from '../report.ts';
+import type { Raw, RawMap } from '../sheet/sheet.ts';
+import { entries, refuse, refuseKey, type Written } from '../sheet/written.ts';
 
 /**
  * A value that may differ by level, `{ shallow: 12 h, deep: 16 h }`: the one reader of such maps. A map is by level as

@@ -1,7 +1,7 @@
-import { weekdays, type Weekday } from '../core/model/program.ts';
-import { means, oneOf, wrong } from './plain-readers.ts';
-import type { Raw, RawList } from './sheet.ts';
-import { items, readText, refuse, type TextReader, type Written } from './written.ts';
+import { weekdays, type Weekday } from '../../core/model/program.ts';
+import { means, oneOf, wrong } from './plain-words.ts';
+import type { Raw, RawList } from '../sheet/sheet.ts';
+import { items, readText, refuse, type TextReader, type Written } from '../sheet/written.ts';
 
 const inFull = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
