@@ -47,10 +47,10 @@ export function benchSheet(view: SheetView): Root {
       <link rel="stylesheet" href="head.css" />
     </head>,
     <body>
-      <p class="on-screen">
+      <nav class="on-screen" aria-label={pageWords.mainNav}>
         <a href={back}>{sheetWords.back}</a>
         <span>{sheetWords.howToPrint}</span>
-      </p>
+      </nav>
       <main class="sheet">
         {sheetHead(view)}
         {sheetCautions(view)}

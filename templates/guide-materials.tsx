@@ -69,7 +69,7 @@ function materialRow(
         {leads === undefined ? <span {...shows(name)} /> : <a href={leads} {...shows(name)} />}
         {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
       </th>
-      <td class="must" {...shows(must)} />
+      {isSaid(must) ? <td class="must" {...shows(must)} /> : <td class="must" />}
       <td class="end one" data-of={words.one} {...shows(one)} />
       <td class="end total" data-of={batch} {...shows(total)} />
     </tr>

@@ -115,7 +115,7 @@ function work(prose: StepProse | undefined, checks: readonly ShownCheck[]): Mark
 }
 
 /** What one run takes, the numbers large; then what to set. */
-function tray({ id, takes, settings }: ShownStep): Content {
+function tray({ takes, settings }: ShownStep): Content {
   if (takes.length + settings.length === 0) return null;
   return (
     <div class="tray">

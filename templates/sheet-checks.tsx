@@ -3,6 +3,7 @@ import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
 import type { SheetView } from './bench-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
 import { isSaid, shows } from './place.ts';
 
 /** Checks of each model, one column a model; then those of runs and of the batch. */
@@ -19,7 +20,8 @@ export function sheetChecks({ guide: { checks }, models }: SheetView): Markup {
 }
 
 function modelTable(models: readonly Shown[], checks: readonly ShownCheck[]): Markup {
-  return (
+  return scrolling(
+    words.checks,
     <table class="models">
       <thead>
         <tr>
@@ -47,7 +49,7 @@ function modelTable(models: readonly Shown[], checks: readonly ShownCheck[]): Ma
           ))}
         </tr>
       </tbody>
-    </table>
+    </table>,
   );
 }
 
@@ -56,20 +58,23 @@ function otherChecks(checks: readonly ShownCheck[]): Content {
   return (
     <>
       <h3>{words.runChecks}</h3>
-      <table class="run-checks">
-        <tbody>
-          {checks.map((check) => (
-            <tr>
-              <td class="tick-cell">
-                <span class="box" />
-              </td>
-              {checkName(check)}
-              <td class="of" {...shows(check.of)} />
-              <td class="room" />
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      {scrolling(
+        words.runChecks,
+        <table class="run-checks">
+          <tbody>
+            {checks.map((check) => (
+              <tr>
+                <td class="tick-cell">
+                  <span class="box" />
+                </td>
+                {checkName(check)}
+                <td class="of" {...shows(check.of)} />
+                <td class="room" />
+              </tr>
+            ))}
+          </tbody>
+        </table>,
+      )}
     </>
   );
 }

@@ -5,6 +5,7 @@ import { sheetWords as words } from '../src/words/sheets.ts';
 import type { SheetView } from './bench-sheet.tsx';
 import { alertSymbol } from './caution.tsx';
 import type { Content, Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
 import { isSaid, said, shows } from './place.ts';
 
 /** The steps as rows with room for readings and times; what can hurt stands above the acts of its step. */
@@ -14,29 +15,32 @@ export function sheetMake({ line, steps }: SheetView): Markup {
       <h2>
         {words.make} <small>{words.makeSay}</small>
       </h2>
-      <table class="steps">
-        <thead>
-          <tr>
-            <td class="n-cell" />
-            <th scope="col" colspan="2">
-              {words.does}
-            </th>
-            <th scope="col" class="w-reading">
-              {words.reading}
-            </th>
-            <th scope="col" class="w-clock">
-              {words.start}
-            </th>
-            <th scope="col" class="w-clock">
-              {words.end}
-            </th>
-            <th scope="col" class="w-by">
-              {words.by}
-            </th>
-          </tr>
-        </thead>
-        {line.steps.map((step) => stepRows(step, steps[step.id]))}
-      </table>
+      {scrolling(
+        words.make,
+        <table class="steps">
+          <thead>
+            <tr>
+              <td class="n-cell" />
+              <th scope="col" colspan="2">
+                {words.does}
+              </th>
+              <th scope="col" class="w-reading">
+                {words.reading}
+              </th>
+              <th scope="col" class="w-clock">
+                {words.start}
+              </th>
+              <th scope="col" class="w-clock">
+                {words.end}
+              </th>
+              <th scope="col" class="w-by">
+                {words.by}
+              </th>
+            </tr>
+          </thead>
+          {line.steps.map((step) => stepRows(step, steps[step.id]))}
+        </table>,
+      )}
     </section>
   );
 }

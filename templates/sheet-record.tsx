@@ -1,6 +1,7 @@
 import { sheetWords as words } from '../src/words/sheets.ts';
 import type { SheetView } from './bench-sheet.tsx';
 import type { Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
 import { said } from './place.ts';
 
 const emptyRows = ['first', 'second', 'third'] as const;
@@ -12,30 +13,33 @@ export function sheetRecord({ batch }: SheetView): Markup {
       <h2>
         {words.changes} <small>{words.changesSay}</small>
       </h2>
-      <table class="changes">
-        <thead>
-          <tr>
-            <th scope="col" class="w-step">
-              {words.step}
-            </th>
-            <th scope="col">{words.happened}</th>
-            <th scope="col">{words.did}</th>
-            <th scope="col" class="w-lot">
-              {words.initials}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {emptyRows.map(() => (
+      {scrolling(
+        words.changes,
+        <table class="changes">
+          <thead>
             <tr>
-              <td />
-              <td />
-              <td />
-              <td />
+              <th scope="col" class="w-step">
+                {words.step}
+              </th>
+              <th scope="col">{words.happened}</th>
+              <th scope="col">{words.did}</th>
+              <th scope="col" class="w-lot">
+                {words.initials}
+              </th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {emptyRows.map(() => (
+              <tr>
+                <td />
+                <td />
+                <td />
+                <td />
+              </tr>
+            ))}
+          </tbody>
+        </table>,
+      )}
       <h2>{words.signOff}</h2>
       <ul class="fields sign">
         <li>

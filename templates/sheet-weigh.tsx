@@ -2,6 +2,7 @@ import type { ShownMaterial } from '../src/showing/shown.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
 import type { SheetView } from './bench-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
 import { isSaid, shows } from './place.ts';
 
 /** What to measure out, with room for what was measured, its lot, and who did and checked it. */
@@ -12,30 +13,33 @@ export function sheetWeigh({ line }: SheetView): Content {
       <h2>
         {words.weigh} <small>{words.weighSay}</small>
       </h2>
-      <table class="weigh">
-        <thead>
-          <tr>
-            <td class="tick-cell" />
-            <th scope="col">{words.item}</th>
-            <th scope="col" class="w-target">
-              {words.target}
-            </th>
-            <th scope="col" class="w-measured">
-              {words.measured}
-            </th>
-            <th scope="col" class="w-lot">
-              {words.lot}
-            </th>
-            <th scope="col" class="w-by">
-              {words.by}
-            </th>
-            <th scope="col" class="w-by">
-              {words.check}
-            </th>
-          </tr>
-        </thead>
-        <tbody>{line.materials.map(row)}</tbody>
-      </table>
+      {scrolling(
+        words.weigh,
+        <table class="weigh">
+          <thead>
+            <tr>
+              <td class="tick-cell" />
+              <th scope="col">{words.item}</th>
+              <th scope="col" class="w-target">
+                {words.target}
+              </th>
+              <th scope="col" class="w-measured">
+                {words.measured}
+              </th>
+              <th scope="col" class="w-lot">
+                {words.lot}
+              </th>
+              <th scope="col" class="w-by">
+                {words.by}
+              </th>
+              <th scope="col" class="w-by">
+                {words.check}
+              </th>
+            </tr>
+          </thead>
+          <tbody>{line.materials.map(row)}</tbody>
+        </table>,
+      )}
     </section>
   );
 }

@@ -9,10 +9,27 @@ import {
 import { readDensity, readHolding, readRatio } from '../core/quantity/read.ts';
 import { readDuration, readKeeping } from '../core/time/duration.ts';
 import { readClockTime, readPrice } from './values/money-and-time.ts';
-import { oneOfThese, readDay, readHazard, readId, readLink, readWords, readYesNo } from './values/plain-words.ts';
+import {
+  oneOfThese,
+  readDay,
+  readHazard,
+  readId,
+  readLink,
+  readWords,
+  readYesNo,
+} from './values/plain-words.ts';
 import { checkShape } from './shape/check-shape.ts';
 import { materialShape, type MaterialShape } from './shape/material-shape.ts';
-import { field, given, items, read, readEach, readNamed, type OpenFile, type Written } from './sheet/written.ts';
+import {
+  field,
+  given,
+  items,
+  read,
+  readEach,
+  readNamed,
+  type OpenFile,
+  type Written,
+} from './sheet/written.ts';
 
 type Item<K extends 'packs' | 'instead'> = NonNullable<MaterialShape[K]>[number];
 

@@ -1,7 +1,7 @@
 import type { Place } from '../core/diagnostic.ts';
 import { Bug } from '../core/diagnostic.ts';
 import type { Origins } from '../core/model/origins.ts';
-import { prosePlace } from './prose/read-prose.ts';
+import { prosePlace } from './prose/prose-place.ts';
 import type { Path, Sheet } from './sheet/sheet.ts';
 
 /**

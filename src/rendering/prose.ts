@@ -18,7 +18,7 @@ import remarkRehype, { type Options } from 'remark-rehype';
 import { unified } from 'unified';
 import { figure, loneImage } from './figures.ts';
 import { sanitise } from './sanitise.ts';
-import { setTables } from './tables.ts';
+import { framed } from './frames.ts';
 
 /** What prose needs to know of the site it will stand in. */
 export interface ProsePlace {
@@ -67,7 +67,7 @@ export function renderProse(
   const tree: HastRoot = unified()
     .use(remarkRehype, { handlers: handlersFor(place) })
     .runSync(root);
-  return sanitise(setTables(tree)).children as ElementContent[];
+  return sanitise(framed(tree)).children as ElementContent[];
 }
 
 type Handlers = NonNullable<Options['handlers']>;

@@ -1,4 +1,4 @@
-import { attributesOf, type SvgTag, tokensOf } from './svg-tokens.ts';
+import { attributesOf, type SvgTag, type SvgToken, tokensOf } from './svg-tokens.ts';
 
 /** What a drawing is made of. Nothing here runs, moves, or asks another place. */
 const elements = new Set(
@@ -22,24 +22,33 @@ const namespaces: Readonly<Record<string, string>> = {
 export function safeSvg(bytes: Uint8Array): Uint8Array | undefined {
   const tokens = tokensOf(new TextDecoder().decode(bytes));
   if (!tokens) return undefined;
+  const kept = keptOf(tokens);
+  return kept && kept.length > 0 ? new TextEncoder().encode(`${kept.join('').trim()}\n`) : undefined;
+}
+
+interface Open {
+  readonly name: string;
+  readonly isKept: boolean;
+}
+
+/** The text of what is kept; undefined where elements do not close in the order they opened. */
+function keptOf(tokens: readonly SvgToken[]): readonly string[] | undefined {
   const kept: string[] = [];
-  const open: { readonly name: string; readonly isKept: boolean }[] = [];
+  const open: Open[] = [];
   for (const token of tokens) {
     const inside = open.at(-1);
-    if (token.kind === 'text') {
-      if (inside?.isKept && isSafeText(inside.name, token.text)) kept.push(token.text);
-    } else if (token.kind === 'close') {
-      if (open.pop()?.name !== token.name) return undefined;
-      if (inside!.isKept) kept.push(`</${token.name}>`);
-    } else {
+    if (token.kind === 'open') {
       const isKept = elements.has(token.name) && (inside?.isKept ?? token.name === 'svg');
       if (isKept) kept.push(opened(token, open.length === 0));
       if (!token.isEmpty) open.push({ name: token.name, isKept });
+    } else if (token.kind === 'text') {
+      if (inside?.isKept && isSafeText(inside.name, token.text)) kept.push(token.text);
+    } else {
+      if (open.pop()?.name !== token.name) return undefined;
+      if (inside!.isKept) kept.push(`</${token.name}>`);
     }
   }
-  return open.length > 0 || kept.length === 0
-    ? undefined
-    : new TextEncoder().encode(`${kept.join('').trim()}\n`);
+  return open.length === 0 ? kept : undefined;
 }
 
 function opened({ name, attributes, isEmpty }: SvgTag, isOuter: boolean): string {

@@ -1,5 +1,6 @@
 /** What pages add to authors' prose. */
 export const proseWords = {
-  /** Says what a frame holds that scrolls by itself. */
+  /** What a frame holds that scrolls by itself. */
   table: 'Table',
+  example: 'Example',
 } as const;

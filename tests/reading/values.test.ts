@@ -210,10 +210,9 @@ describe('a mistyped key', () => {
   });
 
   it('lets its value be read, whatever it is', () => {
-    expect(codesOf(readGuide('materials:\n  - use: label\n    amout: some\nsteps: []\n')).toSorted()).toEqual([
-      'amount-unreadable',
-      'unknown-key.near',
-    ]);
+    expect(codesOf(readGuide('materials:\n  - use: label\n    amout: some\nsteps: []\n')).toSorted()).toEqual(
+      ['amount-unreadable', 'unknown-key.near'],
+    );
     expect(
       codesOf(readGuide('materials: []\nsteps:\n  - id: a\n    controls: []\n    contrls: x\n')).toSorted(),
     ).toEqual(['unknown-key']);

@@ -6,7 +6,16 @@ import { readClockTime, readPriceRange } from '../values/money-and-time.ts';
 import { idBut, oneOfThese, readDay, readLicence, readWords, readYesNo } from '../values/plain-words.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { guideShape, type GuideShape, type RowShape } from '../shape/guide-shape.ts';
-import { field, given, items, read, readEach, refuseKey, type OpenFile, type Written } from '../sheet/written.ts';
+import {
+  field,
+  given,
+  items,
+  read,
+  readEach,
+  refuseKey,
+  type OpenFile,
+  type Written,
+} from '../sheet/written.ts';
 import { readInUse } from './in-use.ts';
 import { isReservedForBases, isReservedForTimes, namesOf } from './names.ts';
 import { readCaution, readQualityCheck } from './quality.ts';

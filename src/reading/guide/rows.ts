@@ -4,7 +4,16 @@ import { exact } from '../../core/quantity/exact.ts';
 import { readCount, readModels, readQuantity, readShare } from '../../core/quantity/read.ts';
 import { readId, readWords, readYesNo, wrong } from '../values/plain-words.ts';
 import type { RowShape } from '../shape/guide-shape.ts';
-import { field, given, items, read, readEach, refuse, type TextReader, type Written } from '../sheet/written.ts';
+import {
+  field,
+  given,
+  items,
+  read,
+  readEach,
+  refuse,
+  type TextReader,
+  type Written,
+} from '../sheet/written.ts';
 import { basisReader } from './basis.ts';
 import type { GuideNames } from './names.ts';
 import { variedAmount, variedCount, variedSize, variedText } from './varied-amounts.ts';

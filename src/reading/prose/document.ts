@@ -27,7 +27,7 @@ export function readDocument(
   const [links, images] = [new Map<Nodes, number>(), new Map<Nodes, number>()];
   const prose = { sections: sectionsOf(root, ranges), links: [] as ProseLink[], images: [] as ProseImage[] };
   for (const [section, { from, to }] of ranges.entries()) {
-    for (const node of root.children.slice(from, to).flatMap(withAllBelow)) {
+    for (const node of root.children.slice(from, to).flatMap((node) => withAllBelow(node))) {
       const link = linkOf(node, definitions, section);
       if (link) links.set(node, prose.links.push(link) - 1);
       const image = imageOf(node, definitions, section, exists);
@@ -87,8 +87,11 @@ export function textOf(node: Nodes): string {
   return 'children' in node ? node.children.map(textOf).join('') : node.type === 'break' ? ' ' : '';
 }
 
-export function withAllBelow(node: Nodes): Nodes[] {
-  return 'children' in node ? [node, ...node.children.flatMap(withAllBelow)] : [node];
+/** A node and all below it, in the order of the text. */
+export function withAllBelow(node: Nodes, found: Nodes[] = []): Nodes[] {
+  found.push(node);
+  if ('children' in node) for (const child of node.children) withAllBelow(child, found);
+  return found;
 }
 
 type Definitions = ReadonlyMap<string, Definition>;

@@ -2,7 +2,7 @@ import { linkKinds, type Prose, type ProseLink } from '../../core/model/prose.ts
 import { nearName } from '../../core/near-name.ts';
 import type { Report } from '../report.ts';
 import type { Source } from '../text/source.ts';
-import { prosePlace } from './read-prose.ts';
+import { prosePlace } from './prose-place.ts';
 
 /** Addresses that a link may have besides our own kinds; without a scheme it is a way within the workspace. */
 const schemes = ['http', 'https', 'mailto', 'tel'];

@@ -1,13 +1,13 @@
 import type { Html, Nodes } from 'mdast';
-import type { Place } from '../../core/diagnostic.ts';
-import type { Prose, ProsePlace } from '../../core/model/prose.ts';
+import type { Prose } from '../../core/model/prose.ts';
 import type { YamlText } from '../sheet/sheet.ts';
 import type { Report } from '../report.ts';
-import { lineText, type Source } from '../text/source.ts';
+import type { Source } from '../text/source.ts';
 import { parseMarkdown } from './markdown.ts';
 import { placeOf, readDocument, withAllBelow, type FileExists, type MarkdownDocument } from './document.ts';
 import { reportTooMuch } from './prose-limits.ts';
 import { reportBadLinks } from './prose-links.ts';
+import { prosePlace } from './prose-place.ts';
 
 /** The prose of a guide, or `undefined` after a report where it goes over a limit. */
 export function readProse(
@@ -22,11 +22,6 @@ export function readProse(
   reportHtml(read.document, source, report);
   reportBadLinks(read.prose, source, report);
   return read;
-}
-
-/** A position in the prose as a place with its line. */
-export function prosePlace(source: Source, at: ProsePlace): Place {
-  return { file: source.file, ...at, text: lineText(source, at.line) };
 }
 
 /** Raw HTML is refused; of a pair of tags the opening one is reported. */

@@ -1,10 +1,11 @@
-import { isMap, isScalar, isSeq, parseDocument, type Document, type Node, type Pair } from 'yaml';
+import { parseDocument, type Document } from 'yaml';
 import type { Place } from '../../core/diagnostic.ts';
 import { limits } from '../limits.ts';
 import type { Report } from '../report.ts';
 import { placeAt, placeOfLine, type Source } from '../text/source.ts';
 import { reportEatenText } from './eaten-text.ts';
 import { reportRefusedYaml } from './refused-yaml.ts';
+import { valuesAndSpans, type Spans } from './values-and-spans.ts';
 import { reportRepeatedKeys, reportSyntax } from './syntax.ts';
 
 /** What YAML's plainest schema gives: every scalar is the text that the author wrote, `13:00`, `0012`, `4.10`. */
@@ -41,11 +42,12 @@ export function readSheet(source: Source, yaml: YamlText, report: Report): Sheet
   const document = parse(yaml.text);
   const spot = (from: number, to: number): Place => placeAt(source, from + yaml.offset, to + yaml.offset);
   const repeated = reportRepeatedKeys(document, source, spot, report);
-  if (reportSyntax(document, source, spot, report) || reportRefusedYaml(document, spot, report))
-    return undefined;
+  const unreadable =
+    reportSyntax(document, source, spot, report) || reportRefusedYaml(document, spot, report);
+  if (unreadable) return undefined;
   const eaten = reportEatenText(document, yaml.text, spot, report);
-  const values = plain(document.contents) as RawMap;
-  return { source, values, faulty: repeated || eaten, ...placesIn(document, source, spot) };
+  const { values, spans } = valuesAndSpans(document.contents);
+  return { source, values, faulty: repeated || eaten, ...placesIn(spans, source, spot) };
 }
 
 /** A stretch of the YAML text as a place of the file. */
@@ -68,58 +70,44 @@ function parse(text: string): Document.Parsed {
  * Brackets inside quotes count too: nobody writes a hundred that stay open.
  */
 function reportDepth(source: Source, yaml: YamlText, report: Report): boolean {
-  let open = 0;
-  let offset = yaml.offset;
+  let [open, offset] = [0, yaml.offset];
   for (const line of yaml.text.split('\n')) {
-    for (const mark of line.match(/[[\]{}]/g) ?? [])
-      open = Math.max(0, open + ('[{'.includes(mark) ? 1 : -1));
-    const lists = /^\s*((?:[-?:]\s+)*)/.exec(line)![1]!.replaceAll(/\s/g, '').length;
-    if (open > limits.nesting || lists > limits.nesting) {
-      report(
-        { code: 'too-nested', facts: { most: String(limits.nesting) } },
-        placeAt(source, offset, offset + line.length),
-      );
+    const deepest = deepestBracket(line, open);
+    if (Math.max(deepest.most, listsOpened(line)) > limits.nesting) {
+      const facts = { most: String(limits.nesting) };
+      report({ code: 'too-nested', facts }, placeAt(source, offset, offset + line.length));
       return true;
     }
+    open = deepest.left;
     offset += line.length + 1;
   }
   return false;
 }
 
-/** A key in braces without a value was reported before, and is left out. */
-function plain(node: unknown): Raw {
-  if (isMap(node)) {
-    const pairs = node.items.filter(({ value }) => value !== null);
-    return Object.fromEntries(pairs.map((pair) => [keyText(pair), plain(pair.value)]));
+/** How many brackets are open at once in a line at most, and after it, where so many were open before. */
+function deepestBracket(line: string, open: number): { readonly most: number; readonly left: number } {
+  let [most, left] = [open, open];
+  for (const mark of line.match(/[[\]{}]/g) ?? []) {
+    left = Math.max(0, left + ('[{'.includes(mark) ? 1 : -1));
+    most = Math.max(most, left);
   }
-  if (isSeq(node)) return node.items.map(plain);
-  return isScalar(node) ? String(node.value ?? '') : '';
+  return { most, left };
 }
 
-function keyText(pair: Pair): string {
-  return isScalar(pair.key) ? String(pair.key.value ?? '') : '';
+/** `- - - a`: lists that a line opens inside one another. */
+function listsOpened(line: string): number {
+  return /^\s*((?:[-?:]\s+)*)/.exec(line)![1]!.replaceAll(/\s/g, '').length;
 }
 
-function placesIn(document: Document.Parsed, source: Source, spot: Spot): Pick<Sheet, 'valueAt' | 'keyAt'> {
-  const placeOf = (node: unknown): Place => {
-    const range = (node as Node | null)?.range;
-    return range ? spot(range[0], range[1]) : placeOfLine(source, 1);
-  };
+function placesIn(
+  spans: ReadonlyMap<string, Spans>,
+  source: Source,
+  spot: Spot,
+): Pick<Sheet, 'valueAt' | 'keyAt'> {
   const at = (path: Path, which: 'key' | 'value'): Place => {
-    let [node, key]: [unknown, unknown] = [document.contents, null];
-    for (const step of path) {
-      const next = below(node, step);
-      if (!next) return node === document.contents ? placeOfLine(source, 1) : placeOf(key ?? node);
-      [node, key] = [next.value, next.key];
-    }
-    if (path.length === 0) return placeOfLine(source, 1);
-    return placeOf(which === 'key' ? (key ?? node) : node);
+    const found = spans.get(path.join('/'));
+    if (found) return spot(...(which === 'key' ? (found.key ?? found.value) : found.value));
+    return path.length > 1 ? at(path.slice(0, -1), 'value') : placeOfLine(source, 1);
   };
   return { valueAt: (path) => at(path, 'value'), keyAt: (path) => at(path, 'key') };
-}
-
-function below(node: unknown, step: string | number): { key: unknown; value: unknown } | undefined {
-  if (isSeq(node))
-    return Number(step) in node.items ? { key: null, value: node.items[Number(step)] } : undefined;
-  return isMap(node) ? node.items.find((pair) => keyText(pair) === String(step)) : undefined;
 }

@@ -7,12 +7,19 @@ import { zoneTable } from '../zone-table.ts';
 
 /** A language tag by BCP 47, in its usual spelling: `en-gb` -> `en-GB`. */
 export const readLocale: TextReader<string> = (text) => {
-  try {
-    return means(Intl.getCanonicalLocales(text.trim())[0]!);
-  } catch {
-    return wrong('locale-unreadable');
-  }
+  const tag = canonicalTag(text.trim());
+  if (tag) return means(tag);
+  const near = canonicalTag(text.trim().replaceAll('_', '-'));
+  return wrong('locale-unreadable', near ? { near } : {}, near ? 'near' : undefined);
 };
+
+function canonicalTag(text: string): string | undefined {
+  try {
+    return Intl.getCanonicalLocales(text)[0];
+  } catch {
+    return undefined;
+  }
+}
 
 /** A time zone by its IANA name, as the table of its offsets. */
 export const readZone: TextReader<ZoneTable> = (text) => {

@@ -101,6 +101,11 @@ export const keyProblems: ProblemFamily = {
     says: 'A workspace cannot follow another yet, so “follows” is not read.',
     act: 'copies of the materials, tools and guides, and nothing under follows',
   },
+  'not-built-yet.local': {
+    says: 'The file {file} would change a guide that another workspace gives, which cannot be read yet.',
+    why: 'Nothing of it is in the guide, no caution either.',
+    act: 'the changes into the guide itself, and this file gone',
+  },
   'not-built-yet.zones': {
     says: 'Zones within a model cannot be read yet.',
     write: 'zones: []',

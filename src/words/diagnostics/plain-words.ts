@@ -40,6 +40,10 @@ export const wordProblems: ProblemFamily = {
     says: '“{text}” is no language by BCP 47.',
     write: 'locale: …   such as en-GB, de or pt-BR',
   },
+  'locale-unreadable.near': {
+    says: '“{text}” is no language by BCP 47; “{near}” comes near it.',
+    write: 'locale: {near}',
+  },
   'zone-unknown': {
     says: '“{text}” is no time zone that is known here.',
     why: 'A zone is named by a large place in it, because such a name knows its summer time.',

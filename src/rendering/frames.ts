@@ -1,27 +1,27 @@
-import type { Element, ElementContent, Root } from 'hast';
+import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
 import { proseWords } from '../words/prose.ts';
 
 /**
- * The tree with its tables in a frame that scrolls by itself where they are wider than the page, and with classes in
- * place of the `align` attribute.
+ * The tree with its tables and examples in frames that scroll by themselves, by keyboard too, where they are wider
+ * than the page; and with classes in place of the `align` attribute.
  */
-export function setTables(tree: Root): Root {
+export function framed(tree: Root): Root {
   return { ...tree, children: tree.children.map((node) => (node.type === 'element' ? setNode(node) : node)) };
 }
 
 function setNode(node: Element): Element {
   const children = node.children.map((child) => (child.type === 'element' ? setNode(child) : child));
-  return framed(aligned({ ...node, children }));
+  return inFrame(aligned({ ...node, children }));
 }
 
-function framed(node: Element): Element {
-  if (node.tagName !== 'table') return node;
-  return h(
-    'div',
-    { className: ['scroll'], role: 'group', tabIndex: 0, ariaLabel: proseWords.table },
-    node as ElementContent,
-  );
+const frames: Readonly<Record<string, string>> = { table: proseWords.table, pre: proseWords.example };
+
+function inFrame(node: Element): Element {
+  const name = frames[node.tagName];
+  return name === undefined
+    ? node
+    : h('div', { className: ['scroll'], role: 'group', tabIndex: 0, ariaLabel: name }, node);
 }
 
 /** `right` and `center` as classes; the side where reading starts needs none. */
