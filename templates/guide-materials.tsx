@@ -1,4 +1,4 @@
-import type { ShownMaterial, ShownPurchase } from '../src/showing/shown.ts';
+import type { ShownDelivery, ShownMaterial, ShownPurchase } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import type { GuideView } from './guide-page.tsx';
 import type { Content, Markup } from './page.tsx';
@@ -97,9 +97,10 @@ function purchaseTable({ plan, root }: GuideView): Markup {
       </thead>
       <tbody>{plan.shopping.rows.map((row) => purchaseRow(row, root))}</tbody>
       <tfoot>
-        <tr>
+        {plan.shopping.deliveries.map(deliveryRow)}
+        <tr class="sum">
           <th scope="row" colspan="4">
-            {words.wholePacks}
+            {words.outlay}
           </th>
           <td class="end total" {...shows(plan.shopping.total)} />
         </tr>
@@ -124,6 +125,19 @@ function purchaseRow(
       <td class="end needed" data-of={words.needed} {...shows(needed)} />
       <td class="end left" data-of={words.left} {...shows(left)} />
       <td class="end cost" {...shows(cost)} />
+    </tr>
+  );
+}
+
+function deliveryRow({ name, when, charge }: ShownDelivery): Markup {
+  return (
+    <tr>
+      <th scope="row">{words.delivery}</th>
+      <td class="packs" colspan="3">
+        <span {...shows(name)} />
+        {isSaid(when) ? <span class="must" {...shows(when)} /> : null}
+      </td>
+      <td class="end cost" {...shows(charge)} />
     </tr>
   );
 }

@@ -17,7 +17,18 @@ export function guideSchedule({ plan: { schedule }, line }: GuideView): Markup {
       {dayTable(schedule)}
     </div>
   );
-  return part('when', words.when, content, <p {...shows(schedule.says)} />);
+  return part('when', words.when, content, remarks(schedule));
+}
+
+/** For how many it is, when all are ready, and whether a shorter way may exist. */
+function remarks({ says, ready, bound }: ShownSchedule): Markup {
+  return (
+    <>
+      {[says, ...ready, bound].filter(isSaid).map((sentence) => (
+        <p {...shows(sentence)} />
+      ))}
+    </>
+  );
 }
 
 /** The picture: one row a step. The table below says the same, so it is hidden from readers that speak. */

@@ -29,7 +29,7 @@ describe('a diagnostic in words', () => {
       '                                               =========',
       'Why    Nothing can be planned round it, and another program’s night is longer or',
       '       shorter.',
-      'Write  wait: …      in h, the shortest that is enough',
+      'Write  wait: …      in h, as long as it takes',
       'error, duration-vague',
     ]);
   });

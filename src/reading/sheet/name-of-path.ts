@@ -1,131 +1,11 @@
+import {
+  entryNouns,
+  keyNouns,
+  keysOfNames,
+  recordNouns,
+  silentKeys,
+} from '../../words/diagnostics/names-of-keys.ts';
 import type { Path, Raw, Sheet } from './sheet.ts';
-
-/** What to call a record of each list. */
-const nouns: Readonly<Record<string, string>> = {
-  cautions: 'caution',
-  checks: 'check',
-  history: 'history entry',
-  instead: 'substitute',
-  keeps: 'way of keeping',
-  levels: 'level',
-  materials: 'material',
-  mixes: 'mix',
-  of: 'ingredient',
-  packs: 'pack',
-  parts: 'part',
-  patterns: 'pattern',
-  pieces: 'piece',
-  renew: 'renewal',
-  steps: 'step',
-  tools: 'tool',
-  uses: 'use',
-};
-
-/** What to call one entry of a list of texts: the sentence quotes it, so it needs no number. */
-const oneOf: Readonly<Record<string, string>> = {
-  after: 'step before',
-  also: 'danger',
-  avoid: 'way to avoid it',
-  closed: 'closed day',
-  controls: 'control',
-  days: 'working day',
-  hazards: 'hazard statement',
-  hours: 'stretch of working hours',
-  in: 'step in which it is held',
-  must: 'demand',
-  'not-with': 'material that it must not meet',
-  only: 'level',
-  room: 'condition of the room',
-  sources: 'source',
-};
-
-/** What to call the value of a key; a key that is neither here nor a word of its own is quoted. */
-const spoken: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(
-    [
-      ...[
-        'amount',
-        'approved',
-        'count',
-        'currency',
-        'density',
-        'exchange',
-        'form',
-        'gap',
-        'harm',
-        'hazard',
-        'heading',
-      ],
-      ...[
-        'labour',
-        'length',
-        'licence',
-        'link',
-        'locale',
-        'mix',
-        'name',
-        'note',
-        'paper',
-        'policy',
-        'price',
-        'rate',
-      ],
-      ...[
-        'ratio',
-        'signal',
-        'size',
-        'source',
-        'status',
-        'summary',
-        'target',
-        'title',
-        'version',
-        'wait',
-        'waste',
-        'weight',
-      ],
-    ].map((noun) => [noun, noun]),
-  ),
-  'a-use-is': 'use',
-  'arrives-in': 'delivery time',
-  as: 'time by the directions',
-  at: 'place',
-  builders: 'number of builders',
-  'clears-in': 'time to clear',
-  delivery: 'delivery charge',
-  does: 'number of models',
-  for: 'basis',
-  'free-over': 'sum for free delivery',
-  'hands-on': 'hands-on time',
-  holds: 'holding',
-  'if-cold': 'time in the cold',
-  'if-damp': 'time in the damp',
-  'if-hot': 'time in the heat',
-  'if-not': 'remedy',
-  'in-use': 'life after the build',
-  is: 'value',
-  keeps: 'keeping',
-  lasts: 'life',
-  'left-behind': 'share left behind',
-  makes: 'amount made',
-  on: 'date',
-  once: 'time of a run',
-  people: 'number of people',
-  priced: 'date of the price',
-  reads: 'reading',
-  'ready-in': 'stated build time',
-  set: 'settings',
-  spares: 'share of spares',
-  states: 'stated figures',
-  takes: 'time it takes',
-  'time-zone': 'time zone',
-  'use-within': 'hold limit',
-  'used-each': 'stated cost',
-  usual: 'usual value',
-  'waits-at': 'places to wait',
-  work: 'working hours',
-  yields: 'yield',
-};
 
 /**
  * How a sentence names the value at a path: the last key, and the chain of records round it.
@@ -133,12 +13,12 @@ const spoken: Readonly<Record<string, string>> = {
  *     steps/2/wait           ->  key "wait", what "wait of step pour"
  *     steps/2/watched        ->  key "watched", what "key “watched” of step pour"
  *     materials/0/amount     ->  key "amount", what "amount of material gel"
- *     packs/0/price          ->  key "price", what "price of pack 1"
+ *     packs/0/price          ->  key "price", what "price of pack 1 of Label" (a material’s and a tool’s own name)
  */
 export function nameOfPath(path: Path, sheet: Sheet): PathName {
   const last = path.at(-1);
   const key = String(path.findLast((step) => typeof step === 'string') ?? '');
-  const what = chain(path, sheet.values).reverse().join(' of ');
+  const what = [...nameOfFile(sheet), ...chain(path, sheet.values)].reverse().join(' of ');
   const put = typeof last === 'string' ? `${last}: ` : '';
   return { key, what, put, inWhat: what === '' ? '' : ` in ${what}` };
 }
@@ -152,21 +32,32 @@ export interface PathName {
   readonly inWhat: string;
 }
 
+function nameOfFile({ source, values }: Sheet): readonly string[] {
+  const name = values['name'];
+  return /^(materials|tools)\//.test(source.file) && typeof name === 'string' && name !== '' ? [name] : [];
+}
+
+/** From the top down. The key of a list is left to its record, and a silent one to the key below it. */
 function chain(path: Path, top: Raw): string[] {
   const names: string[] = [];
   let value: Raw | undefined = top;
   for (const [index, step] of path.entries()) {
     value = below(value, step);
-    const list = path[index - 1];
-    if (typeof step === 'string') names.push(spoken[step] ?? `key “${step}”`);
-    else names.splice(-1, 1, recordName(String(list), value, step));
+    const [above, next] = [path[index - 1], path[index + 1]];
+    const leaves = typeof next === 'number' || (next !== undefined && silentKeys.includes(String(step)));
+    if (typeof step === 'number') names.push(recordName(String(above), value, step));
+    else if (!leaves) names.push(spokenKey(step, above));
   }
   return names;
 }
 
+function spokenKey(key: string, parent: string | number | undefined): string {
+  return keysOfNames.includes(String(parent)) ? key : (keyNouns[key] ?? `key “${key}”`);
+}
+
 function recordName(list: string, record: Raw | undefined, index: number): string {
-  const noun = nouns[list];
-  if (!noun) return oneOf[list] ?? `entry ${index + 1} of ${list}`;
+  const noun = recordNouns[list];
+  if (!noun) return entryNouns[list] ?? `entry ${index + 1} of ${list}`;
   const called = ['id', 'use', 'material', 'version', 'at'].map((key) => below(record, key));
   const name =
     called.find((text) => typeof text === 'string' && text !== '') ??

@@ -85,7 +85,7 @@ export const amountProblems: ProblemFamily = {
     write: '{put}…   the amount alone; a tolerance belongs to the target of a check',
   },
   'range-reversed': {
-    says: 'The {what} goes from {most} down to {least}.',
+    says: 'The {what} goes from {least} down to {most}.',
     write: '{put}…   the smaller end first',
   },
   'share-above-one': {
@@ -102,7 +102,7 @@ export const amountProblems: ProblemFamily = {
   },
   'unit-ambiguous': {
     says: 'The {what} is {text}, and “{unit}” is the short name of more than one unit.',
-    write: '{put}…   {choices}',
+    write: '{put}…   one of {choices}',
   },
   'unit-missing.time': {
     says: 'The {what} is {text}, and not said in which unit of time.',
@@ -119,7 +119,7 @@ export const amountProblems: ProblemFamily = {
   'unit-system-missing': {
     says: 'The {what} is {text}, and “{unit}” is not the same in every kitchen.',
     why: 'These measures differ by up to a fifth between countries.',
-    write: '{put}…   {choices}',
+    write: '{put}…   one of {choices}',
   },
   'unit-unknown': {
     says: 'The {what} is {text}, and there is no unit “{unit}”.',

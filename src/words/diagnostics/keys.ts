@@ -43,7 +43,7 @@ export const keyProblems: ProblemFamily = {
     write: 'steps:\n  - id: …\n    hands-on: …',
   },
   'missing-key.amount': {
-    says: 'How much there is of {what} is not said.',
+    says: 'It is not said how much there is of {what}.',
     write: 'amount: …   for one model, unless for: says another; of cut pieces, pieces: with their sizes',
   },
   'missing-key.size': {

@@ -5,7 +5,7 @@ export const timeProblems: ProblemFamily = {
   'duration-vague': {
     says: 'The {what} is “{text}”, which does not say how long.',
     why: 'Nothing can be planned round it, and another program’s night is longer or shorter.',
-    write: '{put}…   in h, the shortest that is enough',
+    write: '{put}…   in h, as long as it takes',
   },
   'duration-calendar.years': {
     says: 'The {what} is {text}, and years are not all of one length.',
