@@ -54,7 +54,6 @@ function startField(page: Document, form: HTMLFormElement, field: HTMLInputEleme
   });
   form.addEventListener('keydown', (event) => {
     if (event.key !== 'Escape' || found.hidden) return;
-    found.hidden = true;
     field.focus();
     found.hidden = true;
   });
