@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { ReadWorkspace } from '../../src/reading/read.ts';
 import { showDiagnostic } from '../../src/showing/diagnostic.ts';
-import { guideFile, readWith, textOf } from './base-workspace.ts';
+import { findingsOf } from '../cases/workspace-of-case.ts';
+import { baseFiles, guideFile, readWith, textOf } from './base-workspace.ts';
 
 /** Pieces that stand for much in YAML or Markdown, and some that look like values. */
 const piece = fc.oneof(
@@ -126,5 +127,57 @@ it('the same folder read twice says the same', () => {
       expect(JSON.stringify(second.workspace)).toBe(JSON.stringify(first.workspace));
     }),
     { numRuns: 15 },
+  );
+});
+
+/** Values that are read without complaint where they do not belong, or nearly. */
+const oddValue = fc.constantFrom(
+  ...[
+    '0',
+    '1',
+    '5 g',
+    '1 L',
+    '12',
+    '1000000000000 g',
+    '99999 d',
+    '0 min',
+    'shallow',
+    'pour',
+    'gel',
+    '[]',
+    '{}',
+  ],
+  ...[
+    '[pour]',
+    '[gel]',
+    'the batch',
+    'every 10000 models',
+    'no',
+    'yes',
+    '1 in',
+    '10 mm x 20 mm',
+    '1/3',
+    '60 °C',
+  ],
+  ...[
+    '{ shallow: 5 g, deep: 1 kg }',
+    '{ usual: 1 h, if-damp: 2 h }',
+    '{ unmould: 10 min }',
+    '{ as: label.full }',
+  ],
+);
+
+it('a guide with odd values in place of its own is checked to the end', () => {
+  const lines = textOf(guideFile).split('\n');
+  const change = fc.tuple(fc.nat(lines.length - 1), oddValue);
+  fc.assert(
+    fc.property(fc.array(change, { minLength: 1, maxLength: 3 }), (changes) => {
+      const odd = [...lines];
+      for (const [at, value] of changes) odd[at] = odd[at]!.replace(/: .*$/, `: ${value}`);
+      const files = new Map([...baseFiles, [guideFile, new TextEncoder().encode(odd.join('\n'))]]);
+      for (const finding of findingsOf(files))
+        expect(showDiagnostic(finding)).not.toMatch(/undefined|\[object|NaN/);
+    }),
+    { numRuns: 100 },
   );
 });
