@@ -37,6 +37,7 @@ import { statedBuildTimeWrong } from './stated-build-time-wrong.ts';
 import { statedCostWrong } from './stated-cost-wrong.ts';
 import { statedHandsOnWrong } from './stated-hands-on-wrong.ts';
 import { stepWithoutHeading } from './step-without-heading.ts';
+import { stepWithoutTime } from './step-without-time.ts';
 import { stepsInACircle } from './steps-in-a-circle.ts';
 import { toolHeldBackwards } from './tool-held-backwards.ts';
 import { undatedPrice } from './undated-price.ts';
@@ -91,6 +92,7 @@ export const checks: readonly Check[] = Object.freeze([
   statedCostWrong,
   statedHandsOnWrong,
   stepWithoutHeading,
+  stepWithoutTime,
   stepsInACircle,
   toolHeldBackwards,
   undatedPrice,

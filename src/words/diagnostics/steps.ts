@@ -36,6 +36,11 @@ export const stepFindings: ProblemFamily = {
     why: 'No schedule can be made with it; amounts and costs can.',
     write: '{place}: …   below stations in program.yaml, if there are as many; or smaller runs of the step',
   },
+  'step-without-time': {
+    says: 'The step “{step}” takes no time, so a plan passes over it.',
+    why: 'Only a step with hands-on time or a wait stands in the schedule.',
+    write: 'hands-on: …',
+  },
   'steps-in-a-circle': {
     says: 'The steps {steps} come after each other in a circle, so none of them can begin.',
     write: 'after: …   at the step that comes first: [] where nothing comes before it',
