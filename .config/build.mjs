@@ -96,6 +96,7 @@ async function copyFonts() {
   for (const [family, file] of fonts) {
     const from = dirname(require.resolve(`@fontsource-variable/${family}/package.json`));
     await copyFile(join(from, 'files', file), join(to, `${family}.woff2`));
+    await copyFile(join(from, 'LICENSE'), join(to, `${family}-licence.txt`));
   }
 }
 

@@ -1,4 +1,4 @@
-import { relative, resolve } from 'node:path';
+import { join, relative, resolve } from 'node:path';
 import { check, publish as publishSite, readWorkspace } from '../index.ts';
 import type { Published } from '../index.ts';
 import type { Diagnostic } from '../core/diagnostic.ts';
@@ -52,7 +52,7 @@ async function publishFrom(
     ...(values.edition ? { editions: [values.edition] } : {}),
   });
   progress.done();
-  return 'refused' in done ? refused(done.refused, world) : written(done, world);
+  return 'refused' in done ? refused(done.refused, world) : written(done, out, world);
 }
 
 /** What the folder itself refuses; all else is the content. */
@@ -67,12 +67,15 @@ function refused(findings: readonly Diagnostic[], world: World): ExitStatus {
   return statuses[findings[0]?.code ?? ''] ?? 1;
 }
 
-/** "trainees: 84 files in site/trainees". */
-function written(published: Published, world: World): ExitStatus {
+/** "trainees: 84 files in site/trainees", and what to open. */
+function written(published: Published, out: string, world: World): ExitStatus {
   for (const { edition, folder, files } of published.editions) {
     const facts = { edition, files: counted('file', files), folder: fromHere(folder, world) };
     world.out.write(`${fill(outcomeWords.published, facts)}\n`);
   }
+  world.out.write(
+    `${fill(outcomeWords.open, { page: join(relative(world.folder, out) || '.', 'index.html') })}\n`,
+  );
   return 0;
 }
 

@@ -13,7 +13,7 @@ export function sayTrouble(trouble: unknown, world: World): ExitStatus {
 function diskTrouble(trouble: unknown): string | undefined {
   if (!(trouble instanceof Error) || !('code' in trouble)) return undefined;
   const reason = diskWords[String(trouble.code)];
-  const path = 'path' in trouble ? String(trouble.path) : '';
+  const path = 'path' in trouble ? String(trouble.path) : outcomeWords.standardOutput;
   return reason && fill(outcomeWords.fileTrouble, { path, reason });
 }
 

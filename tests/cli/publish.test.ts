@@ -12,6 +12,7 @@ describe('publish', () => {
     expect(wordsOf(out).map((line) => line.replace(/\d+/, 'N'))).toEqual([
       'trainees: N files in public/trainees',
       'staff: N files in public/staff',
+      'Open public/index.html in a browser.',
     ]);
     expect(readFileSync(join(folder, 'public/trainees/index.html'), 'utf8')).toContain('Knot board');
     expect(existsSync(join(folder, 'public/staff/index.html'))).toBe(true);
