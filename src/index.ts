@@ -32,12 +32,19 @@ export async function readWorkspace(folder: string): Promise<ReadWorkspace> {
  * All that is wrong with a workspace as it was read, by file and line: what kept its files from being read, then what
  * is missing in them or does not add up.
  *
- * @param today  The day that prices and reviews are old by.
+ * @param today     The day that prices and reviews are old by.
+ * @param compared  Guides whose stated figures are compared with a plan; all where left out.
  */
-export function check(read: ReadWorkspace, { today }: { readonly today: IsoDate }): readonly Diagnostic[] {
+export function check(
+  read: ReadWorkspace,
+  { today, compared }: { readonly today: IsoDate; readonly compared?: readonly string[] },
+): readonly Diagnostic[] {
   const { workspace, origins, unread, files, diagnostics } = read;
   if (!workspace) return diagnostics;
-  return inReadingOrder([...diagnostics, ...runChecks({ workspace, origins, unread, files, today })]);
+  return inReadingOrder([
+    ...diagnostics,
+    ...runChecks({ workspace, origins, unread, files, today, ...(compared ? { compared } : {}) }),
+  ]);
 }
 
 export interface PublishSettings {

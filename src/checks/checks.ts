@@ -125,7 +125,8 @@ export function runChecks(of: ToCheck): readonly Diagnostic[] {
     .filter(({ needsPlan }) => !needsPlan)
     .flatMap((check) => found(check, check.find(context), of));
   const stopped = new Set(alone.filter(({ stops }) => stops).flatMap(({ guides }) => guides));
-  const planned = { ...context, planOf: plansOf(context, stopped) };
+  const isCompared = (id: string): boolean => !stopped.has(id) && (of.compared?.includes(id) ?? true);
+  const planned = { ...context, planOf: plansOf(context, isCompared) };
   const compared = checks
     .filter(({ needsPlan }) => needsPlan)
     .flatMap((check) => found(check, check.find(planned), of));

@@ -57,6 +57,8 @@ export interface ToCheck {
   /** Photos and drawings beside the guides, by path below the workspace. */
   readonly files: Readonly<Record<string, unknown>>;
   readonly today: IsoDate;
+  /** Ids of the guides whose stated figures are compared with a plan; all where left out. */
+  readonly compared?: readonly string[];
 }
 
 export function makeContext({ workspace, origins, unread, files, today }: ToCheck): Context {

@@ -8,13 +8,16 @@ import { materialsNamed } from './usage.ts';
  * The plans that stated figures speak of: so many models as they are stated for, by so many builders, at the usual
  * level, in the reference week. None of a guide without stated figures, or of one that cannot be computed.
  *
- * @param stopped  Ids of the guides with findings that stop computing.
+ * @param isCompared  Whether a guide of that id is to be planned: not one with findings that stop computing.
  */
-export function plansOf(context: Context, stopped: ReadonlySet<string>): (guide: Guide) => Plan | undefined {
+export function plansOf(
+  context: Context,
+  isCompared: (id: string) => boolean,
+): (guide: Guide) => Plan | undefined {
   const known = new Map<string, Plan | undefined>();
   return (guide) => {
     if (!known.has(guide.id))
-      known.set(guide.id, stopped.has(guide.id) ? undefined : statedPlan(guide, context));
+      known.set(guide.id, isCompared(guide.id) ? statedPlan(guide, context) : undefined);
     return known.get(guide.id);
   };
 }

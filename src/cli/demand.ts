@@ -3,8 +3,9 @@ import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
 import type { DemandLine } from '../core/plan/demand.ts';
 import { batchUpTo } from '../core/plan/demanded.ts';
+import { listed } from '../showing/fill.ts';
 import type { Fault } from './fault.ts';
-import { fault, listOf, withNear } from './fault.ts';
+import { fault, withNear } from './fault.ts';
 import { wholeNumber } from './options.ts';
 
 const number = wholeNumber(1, batchUpTo);
@@ -44,10 +45,10 @@ export function faultsOfDemand(
     ...unread.filter((path) => path.startsWith('guides/')).map((path) => path.slice(7)),
   ].sort();
   if (demand.length === 0)
-    return [known.length > 0 ? fault('no-guide', { known: listOf(known) }) : fault('no-guide.none')];
+    return [known.length > 0 ? fault('no-guide', { known: listed(known) }) : fault('no-guide.none')];
   return demand.flatMap(({ guide, level }) => {
     if (!known.includes(guide))
-      return [withNear('unknown-guide', nearName(guide, known), { guide, known: listOf(known) })];
+      return [withNear('unknown-guide', nearName(guide, known), { guide, known: listed(known) })];
     return level === undefined || !Object.hasOwn(guides, guide) ? [] : faultsOfLevel(guides[guide]!, level);
   });
 }
@@ -56,5 +57,5 @@ function faultsOfLevel({ id: guide, levels }: Guide, level: string): Fault[] {
   const known = levels.map(({ id }) => id);
   if (known.includes(level)) return [];
   if (known.length === 0) return [fault('unknown-level.none', { guide, level })];
-  return [withNear('unknown-level', nearName(level, known), { guide, level, known: listOf(known) })];
+  return [withNear('unknown-level', nearName(level, known), { guide, level, known: listed(known) })];
 }

@@ -29,10 +29,3 @@ export function sayFaults(world: World, faults: readonly Fault[], command?: Comm
   world.err.write(`${more}\n`);
   return 2;
 }
-
-/** "a, b and c". */
-export function listOf(names: readonly string[]): string {
-  return names.length < 2
-    ? names.join('')
-    : `${names.slice(0, -1).join(callWords.comma)}${callWords.and}${names.at(-1)}`;
-}

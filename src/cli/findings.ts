@@ -1,8 +1,7 @@
 import type { Diagnostic, Severity } from '../core/diagnostic.ts';
 import { showDiagnostic } from '../showing/diagnostic.ts';
-import { fill } from '../showing/fill.ts';
+import { fill, listed } from '../showing/fill.ts';
 import { counts, outcomeWords } from '../words/command-line.ts';
-import { listOf } from './fault.ts';
 import type { Ink } from './ink.ts';
 
 export function hasErrors(findings: readonly Diagnostic[]): boolean {
@@ -30,7 +29,7 @@ export function sumText(findings: readonly Diagnostic[]): string {
     const count = findings.filter((finding) => finding.severity === severity).length;
     return count === 0 ? [] : [counted(severity, count)];
   });
-  return fill(outcomeWords.found, { findings: listOf(sums) });
+  return fill(outcomeWords.found, { findings: listed(sums) });
 }
 
 /** "1 guide", "12 guides". */

@@ -9,7 +9,7 @@ import type { Plan } from '../core/plan/result.ts';
 import { jsonText } from '../exports/json-text.ts';
 import { planJson } from '../exports/plan-json.ts';
 import { readStock, type Stock } from '../reading/stock.ts';
-import { fill } from '../showing/fill.ts';
+import { fill, listed } from '../showing/fill.ts';
 import { planText } from '../showing/plan-text.ts';
 import { showPlan } from '../showing/show-plan.ts';
 import { outcomeWords } from '../words/command-line.ts';
@@ -17,7 +17,7 @@ import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
 import { concerning } from './concerning.ts';
 import { faultsOfDemand, isFault, readDemand } from './demand.ts';
-import { fault, listOf, sayFaults } from './fault.ts';
+import { fault, sayFaults } from './fault.ts';
 import { findingsText, hasErrors } from './findings.ts';
 import { findWorkspace } from './folder.ts';
 import { inkFor } from './ink.ts';
@@ -57,7 +57,7 @@ async function planIn(
   const faults = workspace ? faultsOfDemand(demand, workspace.guides, unread) : [];
   if (faults.length > 0) return sayFaults(world, faults, 'plan');
   const guides = [...new Set(demand.map(({ guide }) => guide))];
-  const findings = concerning(guides, check(read, { today }), workspace);
+  const findings = concerning(guides, check(read, { today, compared: guides }), workspace);
   world.err.write(findingsText(findings, inkFor(world.err, world)));
   if (!workspace || hasErrors(findings)) return notPlanned(guides, world);
   const stock = await stockOf(call, workspace, world);
@@ -67,7 +67,7 @@ async function planIn(
 }
 
 function notPlanned(guides: readonly string[], world: World): ExitStatus {
-  world.err.write(`${fill(outcomeWords.refused, { guides: listOf(guides) })}\n`);
+  world.err.write(`${fill(outcomeWords.refused, { guides: listed(guides) })}\n`);
   return 1;
 }
 

@@ -1,8 +1,9 @@
 import { nearName } from '../core/near-name.ts';
 import { readArguments } from './arguments.ts';
 import { check } from './check.ts';
+import { listed } from '../showing/fill.ts';
 import type { Command, CommandName } from './command.ts';
-import { listOf, sayFaults, withNear } from './fault.ts';
+import { sayFaults, withNear } from './fault.ts';
 import { helpOf, helpOfAll } from './help.ts';
 import type { OptionName } from './options.ts';
 import { plan } from './plan.ts';
@@ -50,7 +51,7 @@ function help([name]: readonly string[], world: World): ExitStatus {
 }
 
 function unknownCommand(command: string) {
-  return withNear('unknown-command', nearName(command, known), { command, known: listOf(known) });
+  return withNear('unknown-command', nearName(command, known), { command, known: listed(known) });
 }
 
 /** Help that was asked for goes to standard output; help that a call lacked, to standard error. */

@@ -24,11 +24,22 @@ export function guidePages(
   read: ReadWorkspace,
 ): Files {
   const files = new Map<string, Uint8Array>();
+  const pictures = new Map(
+    Object.values(workspace.guides).map((guide) => [guide.id, picturesOf(guide, read)]),
+  );
+  for (const [id, ofGuide] of pictures) {
+    for (const { name, bytes } of ofGuide.values()) files.set(`guides/${id}/${name}`, bytes);
+  }
   for (const planned of guides) {
-    const pictures = picturesOf(planned.written, read);
-    for (const { name, bytes } of pictures.values()) files.set(`guides/${planned.written.id}/${name}`, bytes);
     const levels = levelLinks(planned, guides);
-    for (const [name, bytes] of filesOf(planned, site, workspace, read, pictures, levels)) {
+    for (const [name, bytes] of filesOf(
+      planned,
+      site,
+      workspace,
+      read,
+      pictures.get(planned.written.id)!,
+      levels,
+    )) {
       files.set(`${planned.folder}/${name}`, bytes);
     }
   }

@@ -3,7 +3,7 @@ import type { Definition, Root } from 'mdast';
 import { parseMarkdown } from '../reading/prose/markdown.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { plainText, renderProse } from '../rendering/prose.ts';
-import { freeSlugs } from '../rendering/slugs.ts';
+import { freeSlugs } from '../core/slug.ts';
 import { pageWords } from '../words/pages.ts';
 import type { Site } from '../../templates/page.tsx';
 import { textPage } from '../../templates/text-page.tsx';
@@ -18,8 +18,7 @@ export interface ManualPage {
 }
 
 /** The manual, a page for each of its files, and a page that lists them. */
-export function manualPages(site: Site, manual: Files | undefined): Files {
-  const pages = readManual(manual);
+export function manualPages(site: Site, pages: readonly ManualPage[]): Files {
   if (pages.length === 0) return new Map();
   const files = pages.map(
     (page) => [`${folderOf(page)}/index.html`, htmlBytes(manualPage(page, pages, site))] as const,

@@ -6,7 +6,7 @@ import { type SearchDocument, searchDocument, searchScript } from '../rendering/
 import { type ShownArticle, showMaterialArticles, showToolArticles } from '../showing/show-library.ts';
 import type { Site } from '../../templates/page.tsx';
 import { searchPage } from '../../templates/search-page.tsx';
-import { folderOf, readManual } from './manual-pages.ts';
+import { folderOf, type ManualPage } from './manual-pages.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import type { Files } from './site.ts';
 
@@ -18,13 +18,13 @@ export function searchPages(
   guides: readonly PlannedGuide[],
   workspace: Workspace,
   read: ReadWorkspace,
-  manual: Files | undefined,
+  manual: readonly ManualPage[],
 ): Files {
   const pages: readonly Page[] = [
     ...guides.filter(({ isUsual }) => isUsual).map((planned) => guideEntry(planned, read)),
     ...showMaterialArticles(workspace).map((article) => articleEntry('material', article)),
     ...showToolArticles(workspace).map((article) => articleEntry('tool', article)),
-    ...readManual(manual).map((page) => ({
+    ...manual.map((page) => ({
       href: `${folderOf(page)}/index.html`,
       kind: 'page' as const,
       title: page.title,

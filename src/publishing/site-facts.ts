@@ -1,6 +1,6 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { PlaceId, Site } from '../../templates/page.tsx';
-import type { Files } from './site.ts';
+import type { ManualPage } from './manual-pages.ts';
 
 const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
   { id: 'guides', path: 'index.html' },
@@ -11,7 +11,7 @@ const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
 ];
 
 /** What every page shares: the program, its language, the ways to those pages that there are. */
-export function siteOf({ program }: Workspace, manual: Files | undefined): Site {
-  const there = places.filter(({ id }) => id !== 'manual' || (manual?.size ?? 0) > 0);
+export function siteOf({ program }: Workspace, manual: readonly ManualPage[]): Site {
+  const there = places.filter(({ id }) => id !== 'manual' || manual.length > 0);
   return { program: program.name, language: program.locale, places: there };
 }

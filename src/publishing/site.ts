@@ -7,7 +7,7 @@ import { doorPage } from '../../templates/door-page.tsx';
 import { articlePages } from './article-pages.ts';
 import { cataloguePages } from './catalogue-pages.ts';
 import { guidePages } from './guide-pages.ts';
-import { manualPages } from './manual-pages.ts';
+import { manualPages, readManual } from './manual-pages.ts';
 import { type PlannedGuide, planGuides } from './planned-guides.ts';
 import { searchPages } from './search-pages.ts';
 import { siteOf } from './site-facts.ts';
@@ -54,7 +54,8 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
 
 /** What both editions hold. */
 function editionFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files {
-  const { read, shipped, manual } = parts;
+  const { read, shipped } = parts;
+  const manual = readManual(parts.manual);
   const workspace = read.workspace!;
   const site = siteOf(workspace, manual);
   return joined([

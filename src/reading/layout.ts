@@ -2,7 +2,8 @@ import type { Diagnostic } from '../core/diagnostic.ts';
 import { reportMisplaced } from './misplaced.ts';
 import type { Report } from './report.ts';
 import { wholeFile } from './text/source.ts';
-import { asId, isId } from './values/plain-words.ts';
+import { asId } from '../core/slug.ts';
+import { isId } from './values/plain-words.ts';
 
 /** A file and what it is called below the workspace. */
 export interface FileFound {

@@ -1,7 +1,7 @@
 import type { Report } from './report.ts';
 import { limits } from './limits.ts';
 import { wholeFile } from './text/source.ts';
-import { asId } from './values/plain-words.ts';
+import { asId } from '../core/slug.ts';
 
 /** Paths that were meant to be read and would be passed over, and where they belong. */
 const misplaced: readonly {

@@ -151,8 +151,6 @@ export const callFaults = {
 export const callWords = {
   seeHelp: 'benchwright help {command} says what it can do.',
   seeHelpAll: 'benchwright help says what it can do.',
-  and: ' and ',
-  comma: ', ',
 } as const;
 
 /** What came of a call. */

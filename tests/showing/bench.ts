@@ -1,42 +1,14 @@
 import type { Guide } from '../../src/core/model/guide.ts';
 import type { Material } from '../../src/core/model/material.ts';
-import type { Program } from '../../src/core/model/program.ts';
 import type { Tool } from '../../src/core/model/tool.ts';
 import type { Workspace } from '../../src/core/model/workspace.ts';
+import { aProgram } from '../core/plan/a-workspace.ts';
 
-/** A small invented workspace: a gel block made in pots of four. Minutes of the zone: +60 from 2026-03-29 to 2026-10-25. */
-const program: Program = {
-  name: 'Quillmoor Skills Room',
-  locale: 'en-GB',
-  timeZone: 'Europe/London',
-  zone: {
-    zone: 'Europe/London',
-    changes: [
-      [26_297_280, 0],
-      [29_579_100, 60],
-      [29_881_500, 0],
-    ],
-    until: 31_556_160,
-  },
-  currency: 'GBP',
-  minorDigits: { GBP: 2 },
-  exchange: {},
-  units: 'metric',
-  paper: 'A4',
-  work: {
-    days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'],
-    hours: [
-      [540, 750],
-      [780, 1020],
-    ],
-    closed: [],
-  },
-  builders: 2,
+/** A small invented workspace: a gel block made in pots of four. */
+const program = aProgram({
   labour: { amount: '18', currency: 'GBP' },
   stations: { stove: 1 },
   owned: { stockpot: 1 },
-  room: [],
-  spares: '0',
   suppliers: {
     'craft-shop': {
       name: 'a craft shop',
@@ -44,8 +16,7 @@ const program: Program = {
       arrivesIn: { workingDays: 3 },
     },
   },
-  sayAlso: {},
-};
+});
 
 const material = (id: string, name: string, rest: Partial<Material>): Material => ({
   id,

@@ -45,11 +45,6 @@ export function printMoney(x: Exact, digits: number): string {
   return digits === 0 && decimals === '' ? whole! : `${whole}.${decimals.padEnd(digits, '0')}`;
 }
 
-/** `6.40 GBP`: the money as an author writes it. */
-export function printMoneyWithCurrency({ amount, currency }: Money, digits: number): string {
-  return `${printMoney(exact(amount), digits)} ${currency}`;
-}
-
 /**
  * A sum in minor units (pence, cents) shared out by weight, so that the shares add up to it exactly.
  *

@@ -1,7 +1,7 @@
 import type { Definition, Image, ImageReference, Link, LinkReference, Nodes, Root } from 'mdast';
 import type { Prose, ProseImage, ProseLink, ProsePlace, Section } from '../../core/model/prose.ts';
 import { linkKinds } from '../../core/model/prose.ts';
-import { asId } from '../values/plain-words.ts';
+import { freeSlugs } from '../../core/slug.ts';
 
 /** The prose of a guide as it was parsed, for whoever renders it; its facts stand in the guide's `Prose`. */
 export interface MarkdownDocument {
@@ -47,25 +47,18 @@ function sectionRanges(root: Root): readonly { from: number; to: number }[] {
 }
 
 function sectionsOf(root: Root, ranges: readonly { from: number; to: number }[]): readonly Section[] {
-  const taken = new Map<string, number>();
+  const slugOf = freeSlugs();
   return ranges.map(({ from, to }) => {
     const first = root.children[from]!;
     const heading = first.type === 'heading' && first.depth === 2 ? textOf(first).trim() : '';
     const has = root.children.slice(from, to).flatMap((node) => partOf(node) ?? []);
-    return { heading, slug: freeSlug(heading, taken), has: [...new Set(has)], at: placeOf(first) };
+    return {
+      heading,
+      slug: heading === '' ? '' : slugOf(heading),
+      has: [...new Set(has)],
+      at: placeOf(first),
+    };
   });
-}
-
-/** A slug that no earlier heading has: `pour`, `pour-2`. A heading without Latin letters or digits is a `section`. */
-function freeSlug(heading: string, taken: Map<string, number>): string {
-  if (heading === '') return '';
-  const wanted = asId(heading) || 'section';
-  let count = (taken.get(wanted) ?? 0) + 1;
-  while (count > 1 && taken.has(`${wanted}-${count}`)) count++;
-  taken.set(wanted, count);
-  const slug = count === 1 ? wanted : `${wanted}-${count}`;
-  if (count > 1) taken.set(slug, 1);
-  return slug;
 }
 
 const parts: Readonly<Record<string, Section['has'][number]>> = {

@@ -171,5 +171,3 @@ export const stepUseShape = z.strictObject({
   amount: open.optional(),
   pieces: texts.optional(),
 });
-/** A time that the directions of a material give. */
-export const directionsTimeShape = z.strictObject({ as: text });

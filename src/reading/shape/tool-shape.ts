@@ -10,4 +10,3 @@ export const toolShape = z.strictObject({
   reads: text.optional(),
   also: texts.optional(),
 });
-export type ToolShape = z.infer<typeof toolShape>;

@@ -1,5 +1,6 @@
 import spdxLicenseIds from 'spdx-license-ids/index.json' with { type: 'json' };
 import { nearName } from '../../core/near-name.ts';
+import { asId } from '../../core/slug.ts';
 import type { IsoDate } from '../../core/model/values.ts';
 import { isDay } from '../../core/time/day.ts';
 import type { Fault } from '../report.ts';
@@ -57,26 +58,6 @@ export function idBut(reserved: (id: string) => boolean, variant: string): TextR
 
 export function isId(text: string): boolean {
   return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(text) && !(text in Object.prototype);
-}
-
-/** Latin letters that are no plain letter with a mark. */
-const latin: Readonly<Record<string, string>> = {
-  ß: 'ss',
-  æ: 'ae',
-  œ: 'oe',
-  ø: 'o',
-  ł: 'l',
-  đ: 'd',
-  ð: 'd',
-  þ: 'th',
-  ı: 'i',
-};
-
-/** What an id of these words would be: `Oil & spray` -> `oil-spray`. Empty where no letter of it fits. */
-export function asId(text: string): string {
-  const bare = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
-  const plain = bare.replace(/[^\0-\x7F]/g, (letter) => latin[letter] ?? letter);
-  return plain.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
 }
 
 /** A calendar day that exists, `2026-03-09`. */
