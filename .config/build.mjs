@@ -1,7 +1,8 @@
 /**
  * Makes what `bin` and `exports` name, and the files that the published site ships.
  *
- *     dist/cli.js, dist/index.js       one file each, packages of node_modules bundled
+ *     dist/cli.js, dist/index.js      one file each, packages of node_modules bundled
+ *     dist/{schedule,cutting,packs}.js  the general problems alone, for other programs
  *     dist/types/                      declarations of the library
  *     dist/shipped/{styles,scripts,fonts}/   copied into every site by `publish`
  *     dist/manual/                    the manual, published with every site
@@ -31,7 +32,13 @@ await Promise.all([
 async function bundleNode() {
   await build({
     absWorkingDir: root,
-    entryPoints: { cli: 'src/cli/main.ts', index: 'src/index.ts' },
+    entryPoints: {
+      cli: 'src/cli/main.ts',
+      index: 'src/index.ts',
+      schedule: 'src/schedule.ts',
+      cutting: 'src/cutting.ts',
+      packs: 'src/packs.ts',
+    },
     outdir: 'dist',
     bundle: true,
     splitting: true,

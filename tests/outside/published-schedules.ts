@@ -8,9 +8,17 @@ export interface Published {
   readonly bestKnown?: number;
 }
 
+/** Of 30, 60 or 120 jobs; the best makespan known is proven where it equals the best bound known. */
+export interface Project extends Published {
+  readonly set: 'j30' | 'j60' | 'j120';
+  readonly bestKnown: number;
+  readonly lowerBound: number;
+}
+
 interface Psplib {
   readonly cases: readonly {
     readonly name: string;
+    readonly set: Project['set'];
     readonly bestKnown: number;
     readonly lowerBound: number;
     readonly capacities: readonly number[];
@@ -21,22 +29,22 @@ interface Psplib {
 }
 
 /** Source: Kolisch and Sprecher, PSPLIB: a project scheduling problem library, EJOR 96 (1997) 205–216. */
-export const psplib: readonly (Published & { readonly bestKnown: number; readonly lowerBound: number })[] =
-  read<Psplib>('rcpsp.json').cases.map(
-    ({ name, bestKnown, lowerBound, capacities, durations, successors, demands }) => ({
-      name,
-      bestKnown,
-      lowerBound,
-      problem: {
-        capacities,
-        durations,
-        demands,
-        lags: successors.flatMap((next, job) =>
-          next.map((follower) => [job, follower, durations[job]!] as const),
-        ),
-      },
-    }),
-  );
+export const psplib: readonly Project[] = read<Psplib>('rcpsp.json').cases.map(
+  ({ name, set, bestKnown, lowerBound, capacities, durations, successors, demands }) => ({
+    name,
+    set,
+    bestKnown,
+    lowerBound,
+    problem: {
+      capacities,
+      durations,
+      demands,
+      lags: successors.flatMap((next, job) =>
+        next.map((follower) => [job, follower, durations[job]!] as const),
+      ),
+    },
+  }),
+);
 
 interface WithGreatestLags {
   readonly cases: readonly {

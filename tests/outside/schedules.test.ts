@@ -7,7 +7,7 @@ import { psplib, withGreatestLags } from './published-schedules.ts';
 describe('projects with scarce resources', () => {
   const gaps: number[] = [];
   it.each(psplib)('$name', ({ problem, bestKnown, lowerBound }) => {
-    const result = schedule(problem);
+    const result = schedule({ ...problem, budget: 1000 });
     if (!('starts' in result)) throw new Error(JSON.stringify(result));
     expect(brokenRules(problem, result)).toEqual([]);
     expect(result.makespan).toBeGreaterThanOrEqual(lowerBound);
@@ -15,9 +15,9 @@ describe('projects with scarce resources', () => {
     if (result.optimal) expect(result.makespan).toBe(bestKnown);
     gaps.push(result.makespan / bestKnown - 1);
   });
-  it('ends, on average, within 4 % of the best schedules known', () => {
+  it('ends, on average, within 2 % of the best schedules known, with a twentieth of the usual number of schedules', () => {
     expect(gaps).toHaveLength(psplib.length);
-    expect(gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length).toBeLessThan(0.04);
+    expect(gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length).toBeLessThan(0.02);
   });
 });
 

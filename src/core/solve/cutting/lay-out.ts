@@ -1,4 +1,4 @@
-import type { Blank, Placement } from './pieces.ts';
+import { turnedBlank, type Blank, type Placement } from './pieces.ts';
 import { emptySkyline, layAt, levelUp, lowestGap, type Gap } from './skyline.ts';
 
 /** What lies on one sheet or strip, and which blanks found no room. */
@@ -12,11 +12,8 @@ export interface Layout {
 interface Choice {
   /** Index into what is still to be laid. */
   readonly at: number;
-  readonly blank: Blank;
-  readonly width: number;
-  readonly height: number;
-  readonly turned: boolean;
-  readonly fit: number;
+  /** Whether the blank is laid the other way than it is listed. */
+  readonly across: boolean;
 }
 
 /**
@@ -31,50 +28,49 @@ export function layOut(order: readonly Blank[], width: number, height = Infinity
   const skyline = emptySkyline(width, height);
   const rest = [...order];
   const placements: Placement[] = [];
+  const narrowest = Math.min(...order.map(narrowestSide));
   let top = 0;
   for (let gap = lowestGap(skyline); gap && rest.length > 0; gap = lowestGap(skyline)) {
-    const choice = bestFit(rest, gap, height - gap.y);
+    const choice = gap.width < narrowest ? undefined : bestFit(rest, gap, height - gap.y);
     if (!choice) {
       if (!levelUp(skyline, gap)) break;
       continue;
     }
-    const x = gap.leftWall >= gap.rightWall ? gap.x : gap.x + gap.width - choice.width;
-    layAt(skyline, gap.at, x, choice.width, choice.height);
-    placements.push({ piece: choice.blank.kind, x, y: gap.y, turned: choice.turned });
-    top = Math.max(top, gap.y + choice.height);
+    const blank = choice.across ? turnedBlank(rest[choice.at]!) : rest[choice.at]!;
+    const x = gap.leftWall >= gap.rightWall ? gap.x : gap.x + gap.width - blank.width;
+    layAt(skyline, gap.at, x, blank.width, blank.height);
+    placements.push({ piece: blank.kind, x, y: gap.y, turned: blank.turned });
+    top = Math.max(top, gap.y + blank.height);
     rest.splice(choice.at, 1);
   }
   return { placements, left: rest, top };
 }
 
+function narrowestSide({ width, height, turn }: Blank): number {
+  return turn ? Math.min(width, height) : width;
+}
+
 function bestFit(rest: readonly Blank[], gap: Gap, room: number): Choice | undefined {
-  let best: Choice | undefined;
-  for (let at = 0; at < rest.length && best?.fit !== perfect; at++) {
-    const blank = rest[at]!;
-    const { width, height, turn, turned } = blank;
-    if (at > 0 && isAlike(rest[at - 1]!, blank)) continue;
-    best = better(best, { at, blank, width, height, turned, fit: 0 }, gap, room);
-    if (turn)
-      best = better(best, { at, blank, width: height, height: width, turned: true, fit: 0 }, gap, room);
+  let best = -1;
+  let bestAt = -1;
+  let across = false;
+  for (let at = 0; at < rest.length && best < perfect; at++) {
+    const { width, height, turn } = rest[at]!;
+    const upright = width <= gap.width && height <= room ? fitOf(width, height, gap) : -1;
+    const turned = turn && height <= gap.width && width <= room ? fitOf(height, width, gap) : -1;
+    if (upright <= best && turned <= best) continue;
+    best = Math.max(upright, turned);
+    bestAt = at;
+    across = turned > upright;
   }
-  return best;
-}
-
-function better(best: Choice | undefined, choice: Choice, gap: Gap, room: number): Choice | undefined {
-  if (choice.width > gap.width || choice.height > room) return best;
-  const fit = fitOf(choice.width, choice.height, gap);
-  return !best || fit > best.fit ? { ...choice, fit } : best;
-}
-
-function isAlike(a: Blank, b: Blank): boolean {
-  return a.kind === b.kind && a.turn === b.turn && a.turned === b.turned;
+  return best < 0 ? undefined : { at: bestAt, across };
 }
 
 const perfect = 4;
 
 /** How well a piece closes a gap: its whole width first, then the height of a wall, so that the edge stays flat. */
 function fitOf(width: number, height: number, { width: gap, leftWall, rightWall }: Gap): number {
-  const [high, low] = leftWall >= rightWall ? [leftWall, rightWall] : [rightWall, leftWall];
-  if (width === gap) return height === high ? perfect : height === low ? 3 : height < high ? 3 : 2;
+  const high = Math.max(leftWall, rightWall);
+  if (width === gap) return height === high ? perfect : height < high ? 3 : 2;
   return height === high ? 1 : 0;
 }

@@ -15,7 +15,7 @@ export interface Placement {
   readonly turned: boolean;
 }
 
-/** One piece, grown by the gap to its right and above. `turned`: its sides are already swapped. */
+/** A single piece. `turned`: its sides are already swapped. */
 export interface Blank {
   readonly kind: number;
   readonly width: number;
@@ -31,21 +31,26 @@ export function turnedBlank({ kind, width, height, turned }: Blank): Blank {
 }
 
 /**
- * Every single piece, grown by the gap. A sheet grown by the same gap then holds exactly what it held with gaps
- * between the pieces and none at its edges.
+ * The pieces grown by the gap to their right and above. A sheet grown by the same gap then holds exactly what it held
+ * with gaps between the pieces and none at its edges.
  */
-export function blanksOf(pieces: readonly PieceKind[], gap: number): Blank[] {
+export function grown(pieces: readonly PieceKind[], gap: number): PieceKind[] {
+  return pieces.map(({ width, height, count, turn }) => ({
+    width: width + gap,
+    height: height + gap,
+    count,
+    turn: turn && width !== height,
+  }));
+}
+
+/** Every single piece. */
+export function blanksOf(pieces: readonly PieceKind[]): Blank[] {
   return pieces.flatMap(({ width, height, count, turn }, kind) =>
-    Array.from({ length: count }, () => ({
-      kind,
-      width: width + gap,
-      height: height + gap,
-      turn: turn && width !== height,
-      turned: false,
-    })),
+    Array.from({ length: count }, () => ({ kind, width, height, turn, turned: false })),
   );
 }
 
-export function areaOf(blanks: readonly Blank[]): number {
-  return blanks.reduce((sum, { width, height }) => sum + width * height, 0);
+/** Total area of blanks, sheets or whatever has sides. */
+export function areaOf(sizes: readonly { readonly width: number; readonly height: number }[]): number {
+  return sizes.reduce((sum, { width, height }) => sum + width * height, 0);
 }

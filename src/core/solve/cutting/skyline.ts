@@ -33,22 +33,22 @@ export function lowestGap({ stretches, height }: Skyline): Gap | undefined {
   let at = 0;
   for (let other = 1; other < stretches.length; other++)
     if (stretches[other]!.y < stretches[at]!.y) at = other;
-  const stretch = stretches[at]!;
-  if (stretch.y >= height) return undefined;
-  const wall = (neighbour: number): number => (stretches[neighbour]?.y ?? height) - stretch.y;
-  return { ...stretch, at, leftWall: wall(at - 1), rightWall: wall(at + 1) };
+  const { x, y, width } = stretches[at]!;
+  if (y >= height) return undefined;
+  const leftWall = (at > 0 ? stretches[at - 1]!.y : height) - y;
+  const rightWall = (at + 1 < stretches.length ? stretches[at + 1]!.y : height) - y;
+  return { x, y, width, at, leftWall, rightWall };
 }
 
 /** Lays a piece of this width and height on a stretch, at its left or right end. */
 export function layAt({ stretches }: Skyline, at: number, x: number, width: number, height: number): void {
   const below = stretches[at]!;
-  const parts = [
-    { x: below.x, y: below.y, width: x - below.x },
-    { x, y: below.y + height, width },
-    { x: x + width, y: below.y, width: below.x + below.width - x - width },
-  ].filter((part) => part.width > 0);
-  stretches.splice(at, 1, ...parts);
-  joinAround(stretches, at, parts.length);
+  const laid = { x, y: below.y + height, width };
+  if (width < below.width) {
+    const beside = { x: x > below.x ? below.x : x + width, y: below.y, width: below.width - width };
+    stretches.splice(at, 1, ...(x > below.x ? [beside, laid] : [laid, beside]));
+  } else stretches[at] = laid;
+  joinAround(stretches, at, 2);
 }
 
 /** Raises a gap that nothing fits to its lower wall. False where there is none: the rest of a sheet is of no use. */

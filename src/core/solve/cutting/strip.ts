@@ -1,6 +1,6 @@
 import { layOut, type Layout } from './lay-out.ts';
 import { goodOrders, neighbour, sameChances } from './orders.ts';
-import { areaOf, blanksOf, type Blank, type PieceKind, type Placement } from './pieces.ts';
+import { areaOf, blanksOf, grown, type Blank, type PieceKind, type Placement } from './pieces.ts';
 
 export interface StripProblem {
   /** Of the roll, across. */
@@ -30,7 +30,7 @@ export interface StripLayout {
  */
 export function cutStrip(problem: StripProblem): StripLayout {
   const gap = problem.gap ?? 0;
-  const blanks = blanksOf(problem.pieces, gap);
+  const blanks = blanksOf(grown(problem.pieces, gap));
   if (blanks.length === 0) return { length: 0, bound: 0, placements: [] };
   const width = problem.width + gap;
   const bound = stripBound(blanks, width);

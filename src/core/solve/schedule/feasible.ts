@@ -35,6 +35,7 @@ function startAllowed(problem: ScheduleProblem, job: number, start: number): boo
   const minutes = problem.durations[job]!;
   if (!calendar) return true;
   if (problem.startsOnly?.[job]) return isOpen(calendar, start);
+  if (problem.endsOnly?.[job]) return isOpen(calendar, start + minutes - 1);
   if (minutes === 0) return isOpen(calendar, start) || isOpen(calendar, start - 1);
   if (problem.splits?.[job]) return isOpen(calendar, start);
   return minutesFrom(start, minutes).every((minute) => isOpen(calendar, minute));
@@ -43,9 +44,13 @@ function startAllowed(problem: ScheduleProblem, job: number, start: number): boo
 function endFits(problem: ScheduleProblem, job: number, start: number, end: number): boolean {
   const calendar = calendarOf(problem, job);
   const minutes = problem.durations[job]!;
-  if (!calendar || !problem.splits?.[job] || problem.startsOnly?.[job]) return end === start + minutes;
+  if (!calendar || !isSplit(problem, job)) return end === start + minutes;
   const worked = minutesFrom(start, end - start).filter((minute) => isOpen(calendar, minute));
   return worked.length === minutes && (minutes === 0 || worked.at(-1) === end - 1);
+}
+
+function isSplit({ splits, startsOnly, endsOnly }: ScheduleProblem, job: number): boolean {
+  return Boolean(splits?.[job] && !startsOnly?.[job] && !endsOnly?.[job]);
 }
 
 function calendarOf({ calendars = [], calendarOf = [] }: ScheduleProblem, job: number): Calendar | undefined {
@@ -70,7 +75,7 @@ function lagsBroken(problem: ScheduleProblem, schedule: Judged): Obstacle[] {
 function windowsBroken(problem: ScheduleProblem, { starts, ends }: Judged): Obstacle[] {
   return jobsOf(problem)
     .filter((job) => {
-      const release = Math.max(0, problem.releases?.[job] ?? 0);
+      const release = Math.max(problem.from ?? 0, problem.releases?.[job] ?? -Infinity);
       return starts[job]! < release || ends[job]! > (problem.deadlines?.[job] ?? Infinity);
     })
     .map((job) => ({ because: 'deadline', jobs: [job] }));
@@ -121,7 +126,7 @@ function exclusionsBroken(problem: ScheduleProblem, { starts, ends }: Judged): O
       other
         .filter((b) => a.job !== b.job)
         .filter((b) => {
-          const begin = Math.max(starts[a.job]!, starts[b.job]!);
+          const begin = Math.max(starts[a.job]! - (a.before ?? 0), starts[b.job]! - (b.before ?? 0));
           return begin < Math.min(ends[a.job]! + a.after, ends[b.job]! + b.after);
         })
         .map((b): Obstacle => ({ because: 'exclusion', jobs: [a.job, b.job] })),

@@ -18,7 +18,11 @@ export interface ScheduleProblem {
   readonly splits?: readonly boolean[];
   /** Whether only the start must lie in the calendar (a machine that runs on at night); `splits` is then left aside. */
   readonly startsOnly?: readonly boolean[];
-  /** Earliest start of each job; 0 where left out. */
+  /** The mirror image of `startsOnly`: only the end must, so that the minute before it is open. Not both. */
+  readonly endsOnly?: readonly boolean[];
+  /** No job starts before this minute; 0 where left out. A mirrored problem lies before 0. */
+  readonly from?: number;
+  /** Earliest start of each job; `from` where left out. */
   readonly releases?: readonly number[];
   /** Latest end of each job; Infinity where left out. */
   readonly deadlines?: readonly number[];
@@ -31,8 +35,14 @@ export interface ScheduleProblem {
    * left out: the job does not count.
    */
   readonly kinds?: readonly number[];
-  /** How many schedules may be tried at most; 20,000 where left out, fewer where there are many jobs. Work, never seconds. */
+  /** The resource whose units are people: changes from kind to kind are counted for each of them. */
+  readonly crew?: number;
+  /** Whether, of schedules as good as each other, the one with the latest starts is wanted, not with the earliest. */
+  readonly latest?: boolean;
+  /** How many schedules may be tried at most; 20,000 where left out. Work, never seconds. */
   readonly budget?: number;
+  /** How many jobs may be placed in all schedules together; no such limit where left out. */
+  readonly placements?: number;
 }
 
 /**
@@ -60,8 +70,8 @@ export interface Hold {
 export type Moment = readonly [job: number, edge: Edge];
 
 /**
- * No member of `one` may overlap a member of `other`; a member lasts `after` minutes beyond the end of its job. A job
- * on both sides does not exclude itself.
+ * No member of `one` may overlap a member of `other`; a member lasts from `before` minutes (0 where left out) before
+ * the start of its job to `after` minutes beyond its end. A job on both sides does not exclude itself.
  */
 export interface Exclusion {
   readonly one: readonly Member[];
@@ -70,13 +80,14 @@ export interface Exclusion {
 export interface Member {
   readonly job: number;
   readonly after: number;
+  readonly before?: number;
 }
 
 export type ScheduleResult =
   | {
       readonly starts: readonly number[];
       readonly ends: readonly number[];
-      /** Latest end - 0. */
+      /** Latest end, counted from `from`. */
       readonly makespan: number;
       /** No schedule can be shorter. */
       readonly lowerBound: number;

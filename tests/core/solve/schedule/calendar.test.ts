@@ -6,7 +6,7 @@ import {
   openHours,
   startFor,
   type OpenHours,
-} from '../../../../src/core/solve/schedule/calendar.ts';
+} from '../../../../src/core/solve/schedule/ground/calendar.ts';
 
 /** Two stretches a day, 09:00–12:30 and 13:00–17:00, every day. */
 const day: OpenHours = openHours({

@@ -4,15 +4,16 @@ import type { Calendar, ScheduleProblem } from '../../../../src/core/solve/sched
 /** The least makespan among all schedules that start no job after `latest`, by trying them all; nothing if none keeps the rules. */
 export function leastMakespan(problem: ScheduleProblem, latest: number): number | undefined {
   const jobs = problem.durations.length;
+  const { from = 0 } = problem;
   let best: number | undefined;
   const walk = (starts: readonly number[], ends: readonly number[]): void => {
     const part = upTo(problem, starts.length);
     if (starts.length > 0 && brokenRules(part, { starts, ends }).length > 0) return;
-    const makespan = Math.max(0, ...ends);
+    const makespan = Math.max(from, ...ends) - from;
     if (best !== undefined && makespan >= best) return;
     if (starts.length === jobs) best = makespan;
     else
-      for (let start = 0; start <= latest; start++)
+      for (let start = from; start <= latest; start++)
         walk([...starts, start], [...ends, endOf(problem, starts.length, start)]);
   };
   walk([], []);
@@ -37,7 +38,8 @@ function upTo(problem: ScheduleProblem, jobs: number): ScheduleProblem {
 function endOf(problem: ScheduleProblem, job: number, start: number): number {
   const minutes = problem.durations[job]!;
   const calendar = problem.calendars?.[problem.calendarOf?.[job] ?? -1];
-  if (!calendar || !problem.splits?.[job] || problem.startsOnly?.[job]) return start + minutes;
+  const isWhole = !problem.splits?.[job] || problem.startsOnly?.[job] || problem.endsOnly?.[job];
+  if (!calendar || isWhole) return start + minutes;
   let [end, left] = [start, minutes];
   for (; left > 0 && end < start + 200; end++) if (isOpen(calendar, end)) left--;
   return end;

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { families } from '../../../../src/core/solve/schedule/families.ts';
-import { prepare } from '../../../../src/core/solve/schedule/prepared.ts';
+import { families } from '../../../../src/core/solve/schedule/ground/families.ts';
+import { prepare } from '../../../../src/core/solve/schedule/ground/prepared.ts';
 
 it('counts jobs as one family that are tied both ways or hold something together, over any number of steps', () => {
   const prepared = prepare({

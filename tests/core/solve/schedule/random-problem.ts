@@ -30,20 +30,28 @@ export function randomProblem(most: {
         calendarOf: perJob(fc.integer({ min: -1, max: 1 })),
         splits: perJob(fc.boolean()),
         startsOnly: perJob(fc.boolean()),
+        endsOnly: perJob(fc.boolean()),
+        from: fc.constantFrom(0, 0, 0, -7, 3),
         releases: perJob(fc.constantFrom(0, 0, 0, 2, 5)),
         deadlines: perJob(fc.constantFrom(Infinity, Infinity, Infinity, 12, 20)),
         holds: fc.array(hold(job), { maxLength: 2 }),
         exclusions: fc.array(exclusion(job), { maxLength: 1 }),
         kinds: perJob(fc.nat(2)),
+        crew: fc.nat(1),
+        latest: fc.boolean(),
         budget: fc.constant(60),
       });
     })
+    .map((problem) => ({
+      ...problem,
+      endsOnly: problem.endsOnly.map((only, job) => only && !problem.startsOnly[job]),
+    }))
     .chain((problem) =>
       fc.subarray([...features]).map((left) => ({ ...problem, ...without(left, problem) })),
     );
 }
 
-const features = ['lags', 'calendarOf', 'releases', 'deadlines', 'holds', 'exclusions'] as const;
+const features = ['lags', 'calendarOf', 'releases', 'deadlines', 'holds', 'exclusions', 'kinds'] as const;
 
 /** The problem without some of its features, so that easy problems turn up too. */
 function without(
@@ -89,6 +97,9 @@ function hold(job: fc.Arbitrary<number>): fc.Arbitrary<Hold> {
 }
 
 function exclusion(job: fc.Arbitrary<number>): fc.Arbitrary<Exclusion> {
-  const members = fc.array(fc.record({ job, after: fc.nat(2) }), { minLength: 1, maxLength: 2 });
+  const members = fc.array(fc.record({ job, after: fc.nat(2), before: fc.nat(2) }), {
+    minLength: 1,
+    maxLength: 2,
+  });
   return fc.record({ one: members, other: members });
 }

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { busyUntil, nothingUsed, occupy, usedForGood } from '../../../../src/core/solve/schedule/usage.ts';
+import {
+  busyUntil,
+  nothingUsed,
+  occupy,
+  usedForGood,
+} from '../../../../src/core/solve/schedule/ground/usage.ts';
 
 it('says until when a resource is too busy', () => {
   const stove = nothingUsed();

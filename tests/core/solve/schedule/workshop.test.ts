@@ -63,6 +63,9 @@ function workshop(models: number, moulds: number, builders: number): Workshop {
     kinds: jobs.map(({ step }) => (step === 'clear' || step === 'chill' ? -1 : steps.indexOf(step))),
     lags,
     holds,
+    crew: builder,
+    latest: true,
+    placements: 40_000,
   };
 }
 

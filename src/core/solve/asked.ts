@@ -1,0 +1,44 @@
+/**
+ * What another program asks for, looked at before it is worked on. `name` says where in the question a value stands:
+ * `pieces[2].width`.
+ */
+
+/** A list, as long as may be. @throws {TypeError} For anything else. */
+export function askedList(name: string, value: unknown, atLeast = 0): readonly unknown[] {
+  if (!Array.isArray(value)) throw new TypeError(`${name} must be a list, not ${shown(value)}.`);
+  if (value.length < atLeast) throw new RangeError(`${name} must hold at least ${atLeast}.`);
+  return value as readonly unknown[];
+}
+
+/** An object with named values. @throws {TypeError} For anything else. */
+export function askedObject(name: string, value: unknown): Readonly<Record<string, unknown>> {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new TypeError(`${name} must be an object, not ${shown(value)}.`);
+  return value as Readonly<Record<string, unknown>>;
+}
+
+/** A whole number from `least` on. @throws {TypeError} For what is no number. @throws {RangeError} For any other number. */
+export function askedWhole(name: string, value: unknown, least: number): number {
+  if (typeof value !== 'number') throw new TypeError(`${name} must be a whole number, not ${shown(value)}.`);
+  if (!Number.isSafeInteger(value) || value < least)
+    throw new RangeError(
+      `${name} must be a whole number from ${least} to ${Number.MAX_SAFE_INTEGER}, not ${value}.`,
+    );
+  return value;
+}
+
+/** The same, or nothing. */
+export function askedWholeOrNone(name: string, value: unknown, least: number): void {
+  if (value !== undefined) askedWhole(name, value, least);
+}
+
+/** Yes or no. @throws {TypeError} For anything else. */
+export function askedYesNo(name: string, value: unknown): void {
+  if (typeof value !== 'boolean') throw new TypeError(`${name} must be true or false, not ${shown(value)}.`);
+}
+
+function shown(value: unknown): string {
+  if (value === undefined) return 'left out';
+  if (typeof value === 'string') return `the text "${value}"`;
+  return Array.isArray(value) ? 'a list' : typeof value === 'object' && value ? 'an object' : String(value);
+}

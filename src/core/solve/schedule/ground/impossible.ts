@@ -1,0 +1,32 @@
+import { positiveCircle } from './longest-paths.ts';
+import type { Obstacle } from '../problem.ts';
+import type { Prepared } from './prepared.ts';
+import type { Way } from './ways-through.ts';
+
+/** A job that no schedule can hold, whatever the others do; or lags that contradict each other. */
+export function plainObstacle(prepared: Prepared): Obstacle | undefined {
+  const circle = positiveCircle(prepared);
+  if (circle) return { because: 'lags', jobs: circle };
+  return tooMuch(prepared) ?? tooLong(prepared);
+}
+
+/** A hold of more than there is, that certainly lasts some time. */
+export function holdTooLarge({ holds }: Prepared, ways: readonly (readonly Way[])[]): Obstacle | undefined {
+  const hold = holds.find(({ room }, index) => room < 0 && ways[index]!.some(({ minutes }) => minutes > 0));
+  if (!hold) return undefined;
+  const jobs = [...new Set([...hold.from, ...hold.to].map(([job]) => job))];
+  return { because: 'capacity', jobs, resource: hold.usage };
+}
+
+function tooMuch({ needs }: Prepared): Obstacle | undefined {
+  for (const [job, wanted] of needs.entries()) {
+    const need = wanted.find(({ room }) => room < 0);
+    if (need) return { because: 'capacity', jobs: [job], resource: need.usage };
+  }
+  return undefined;
+}
+
+function tooLong({ times }: Prepared): Obstacle | undefined {
+  const job = times.findIndex(({ possible }) => !possible);
+  return job < 0 ? undefined : { because: 'calendar', jobs: [job] };
+}

@@ -1,0 +1,17 @@
+import type { Ground } from '../ground/ground.ts';
+import type { Score } from './score.ts';
+
+/** What is left of a budget. */
+export interface Left {
+  schedules: number;
+  placements: number;
+}
+
+export function isLeft({ schedules, placements }: Left): boolean {
+  return schedules > 0 && placements > 0;
+}
+
+/** Whether no schedule can be better, but for later starts. */
+export function isIdeal({ bound, leastChanges }: Ground, [late, , changes, end]: Score): boolean {
+  return late === 0 && end === bound && changes <= leastChanges;
+}

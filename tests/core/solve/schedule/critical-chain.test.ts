@@ -1,0 +1,163 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { criticalChain, type Link } from '../../../../src/core/solve/schedule/chain/critical-chain.ts';
+import { feasible } from '../../../../src/core/solve/schedule/feasible.ts';
+import type { ScheduleProblem } from '../../../../src/core/solve/schedule/problem.ts';
+import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
+import { randomProblem } from './random-problem.ts';
+
+const work = (durations: readonly number[], more: Partial<ScheduleProblem> = {}): ScheduleProblem => ({
+  durations,
+  lags: [],
+  demands: durations.map(() => [1]),
+  capacities: [1],
+  ...more,
+});
+
+function chain(problem: ScheduleProblem, starts: readonly number[], ends?: readonly number[]): Link[] {
+  const whole = starts.map((start, job) => start + problem.durations[job]!);
+  return [...criticalChain(problem, { starts, ends: ends ?? whole })];
+}
+const told = ({ job, because }: Link): string =>
+  'before' in because
+    ? `${job} ${because.kind} of ${because.before}${because.closed ? ' when open' : ''}`
+    : `${job} ${because.kind}`;
+
+describe('the chain that decides when all is over', () => {
+  it('goes over waits and full places, past what has time to spare', () => {
+    // one builder: melt 0–10, pour 30–35 after 20 of cooling; cut 10–25 has time; press 35–40 waits for the builder
+    const problem = work([10, 5, 15, 5], { lags: [[0, 1, 20, 'end', 'start']] });
+    expect(chain(problem, [0, 30, 10, 35]).map(told)).toEqual(['0 start', '1 lag of 0', '3 resource of 1']);
+  });
+
+  it('begins with what is delivered', () => {
+    const problem = work([10, 5], { releases: [0, 60], demands: [[1], [1]] });
+    expect(chain(problem, [0, 60]).map(told)).toEqual(['1 release']);
+  });
+
+  it('waits for opening with what was over after closing', () => {
+    // open 0–60 and 100–160; pour 0–10, then 70 of chill until 80: unmould at opening
+    const calendars = [
+      {
+        open: [
+          [0, 60],
+          [100, 160],
+        ] as const,
+      },
+    ];
+    const problem = work([10, 5], {
+      lags: [[0, 1, 70, 'end', 'start']],
+      calendars,
+      calendarOf: [0, 0],
+    });
+    expect(chain(problem, [0, 100]).map(told)).toEqual(['0 start', '1 lag of 0 when open']);
+  });
+
+  it('waits for the tin that the block before is in', () => {
+    // one tin from pour (0, 2) to unmould (1, 3): the second pour when the first is unmoulded
+    const problem = work([5, 5, 5, 5], {
+      demands: [
+        [1, 0],
+        [1, 0],
+        [1, 0],
+        [1, 0],
+      ],
+      capacities: [2, 1],
+      lags: [
+        [0, 1, 30, 'end', 'start'],
+        [2, 3, 30, 'end', 'start'],
+      ],
+      holds: [
+        { resource: 1, count: 1, from: [[0, 'start']], to: [[1, 'end']] },
+        { resource: 1, count: 1, from: [[2, 'start']], to: [[3, 'end']] },
+      ],
+    });
+    expect(chain(problem, [0, 35, 40, 75]).map(told)).toEqual([
+      '0 start',
+      '1 lag of 0',
+      '2 resource of 1',
+      '3 lag of 2',
+    ]);
+  });
+
+  it('begins no earlier than a hold limit lets it', () => {
+    // the stove is busy until 50; pour waits for it, and melt may be over no more than 15 before pour is
+    const problem = work([50, 10, 5, 20], {
+      demands: [
+        [0, 1],
+        [1, 0],
+        [0, 1],
+        [1, 0],
+      ],
+      capacities: [1, 1],
+      lags: [
+        [1, 2, 0, 'end', 'start'],
+        [2, 1, -15, 'end', 'end'],
+      ],
+    });
+    // melt 30–40, pour 50–55, then 20 more for who melted: 40–60
+    expect(chain(problem, [0, 30, 50, 40]).map(told)).toEqual([
+      '0 start',
+      '2 resource of 0',
+      '1 lag of 2',
+      '3 resource of 1',
+    ]);
+  });
+
+  it('waits until vapour has cleared', () => {
+    const problem = work([10, 10], {
+      demands: [[0], [0]],
+      exclusions: [{ one: [{ job: 0, after: 30 }], other: [{ job: 1, after: 0 }] }],
+    });
+    expect(chain(problem, [0, 40]).map(told)).toEqual(['0 start', '1 exclusion of 0']);
+  });
+
+  it('reaches back as far as it can where a schedule leaves room', () => {
+    const problem = work([10, 10], { lags: [[0, 1, 0, 'end', 'start']] });
+    expect(chain(problem, [5, 15]).map(told)).toEqual(['0 start', '1 lag of 0']);
+  });
+
+  it('is empty where there is nothing to do', () => {
+    expect(chain(work([]), [])).toEqual([]);
+  });
+});
+
+describe('whatever the problem, the chain of a schedule', () => {
+  it('is connected, names each job once, and ends with what ends last', { timeout: 60_000 }, () => {
+    let longest = 0;
+    fc.assert(
+      fc.property(randomProblem({ jobs: 6, minutes: 5 }), (problem) => {
+        const result = schedule({ ...problem, budget: 20, placements: 400 });
+        if (!('starts' in result)) return;
+        const { starts, ends } = result;
+        const links = criticalChain(problem, result);
+        longest = Math.max(longest, links.length);
+        const jobs = links.map(({ job }) => job);
+        expect(new Set(jobs).size).toBe(jobs.length);
+        expect(ends[jobs.at(-1)!]).toBe(Math.max(...ends));
+        expect('before' in links[0]!.because).toBe(false);
+        links.slice(1).forEach(({ job, because }, i) => {
+          expect(because).toMatchObject({ before: jobs[i] });
+          expect(couldNotComeEarlier(problem, { starts, ends }, job)).toBe(true);
+        });
+      }),
+      { numRuns: 300 },
+    );
+    expect(longest).toBeGreaterThan(3);
+  });
+});
+
+/** A job in a chain is bound by something: no start one minute earlier keeps every rule, all others where they are. */
+function couldNotComeEarlier(
+  problem: ScheduleProblem,
+  { starts, ends }: { readonly starts: readonly number[]; readonly ends: readonly number[] },
+  job: number,
+): boolean {
+  const length = ends[job]! - starts[job]!;
+  if (problem.splits?.[job] && length !== problem.durations[job]) return true;
+  const earlier = {
+    starts: starts.with(job, starts[job]! - 1),
+    ends: ends.with(job, ends[job]! - 1),
+  };
+  return !feasible(problem, earlier);
+}
