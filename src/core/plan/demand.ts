@@ -1,3 +1,4 @@
+import type { Holding } from '../model/material.ts';
 import type { IsoDate, Rational } from '../model/values.ts';
 
 /** So many good models of one guide and level. */
@@ -18,10 +19,36 @@ export interface PlanSettings {
   readonly spares?: Rational;
   /** Local wall clock `2026-11-30T09:00`; without it the plan is in the reference week. */
   readonly start?: string;
-  /** Schedules that may be tried, at least 1; as many as the search finds worth it where left out. Work, never seconds. */
-  readonly effort?: number;
+  /**
+   * Local wall clock by which all is ready: the plan then runs backwards from it, as late as possible. Not together
+   * with `start`.
+   */
+  readonly readyBy?: string;
+  /** Minutes to be ready before `readyBy`; none where left out. */
+  readonly margin?: number;
+  /** Until when models must be good (wall clock); `readyBy` where left out. */
+  readonly goodUntil?: string;
+  /** How many times the usual search for a schedule, above 0; 1 where left out. Work, never seconds. */
+  readonly effort?: Rational;
   /** The day that counts as today. */
   readonly today: IsoDate;
-  /** Stock on hand by material, as exact amounts in any unit of its dimension. */
-  readonly stock?: Readonly<Record<string, { readonly value: Rational; readonly unit: string }>>;
+  /** Stock on hand by material. */
+  readonly stock?: Readonly<Record<string, OnHand>>;
+  /** Models that are finished, or have come some way. */
+  readonly finished?: readonly Finished[];
+}
+
+/** An exact amount in any unit of the material's dimension, or whole sheets, offcuts and rods of a size. */
+export type OnHand =
+  { readonly value: Rational; readonly unit: string } | { readonly pieces: readonly Holding[] };
+
+/** Models of one guide and level (or one part of them) that need not be made, or not from the beginning. */
+export interface Finished {
+  readonly guide: string;
+  readonly level?: string;
+  readonly part?: string;
+  /** Ready to use: so many fewer are made. */
+  readonly models: number;
+  /** Of those still to make: the first so many are past these steps, waits included. */
+  readonly past: readonly { readonly step: string; readonly models: number }[];
 }

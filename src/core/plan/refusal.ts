@@ -9,3 +9,13 @@ export function refusal(code: string, facts: Diagnostic['facts'], variant?: stri
 export function warning(code: string, facts: Diagnostic['facts'], variant?: string): Diagnostic {
   return { ...refusal(code, facts, variant), severity: 'warning' };
 }
+
+/** A minute of the plan's clock as a fact: `@1440`. */
+export function momentFact(minute: number): string {
+  return `@${minute}`;
+}
+
+/** A length of time as a fact: `90 min`. */
+export function minutesFact(minutes: number): string {
+  return `${minutes} min`;
+}

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostic.ts';
 import type { GuideAt } from '../model/guide.ts';
+import type { Holding } from '../model/material.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/quantity.ts';
 
@@ -12,6 +13,8 @@ export type { Measure };
 export interface Plan {
   readonly lines: readonly PlannedLine[];
   readonly requirements: readonly Requirement[];
+  /** One for each material that is cut into pieces, in the order of the requirements. */
+  readonly cutting: readonly CuttingPlan[];
   readonly purchases: readonly Purchase[];
   /** One for each supplier that is bought from, in the order of the program's suppliers. */
   readonly deliveries: readonly Delivery[];
@@ -35,7 +38,9 @@ export interface PlannedLine {
   /** So many of those wanted go into other models of this plan; left out where none do. */
   readonly forOthers?: number;
   readonly spares: number;
-  /** At least wanted + spares: more where some fail, or where runs are always full. */
+  /** So many of those wanted and spare are there already; left out where none is. */
+  readonly finished?: number;
+  /** At least wanted + spares - finished: more where some fail, or where runs are always full. May be none. */
   readonly made: number;
   readonly rows: readonly RowNeed[];
   readonly mixes: readonly MixNeed[];
@@ -73,7 +78,7 @@ export interface MixNeed {
 /** What a step takes: over the whole line, and for one full run. */
 export interface StepNeed {
   readonly step: string;
-  /** Models that each run serves: `[[1, 2], [3, 4], [5]]`. */
+  /** Models that each run serves: `[[1, 2], [3, 4], [5]]`. Runs that are past are left out. */
   readonly runs: readonly (readonly number[])[];
   readonly takes: readonly StepTake[];
   /** Of materials, their mixes' ingredients and tools: GHS codes and other dangers, sorted. */
@@ -116,8 +121,49 @@ export interface Purchase {
   /** Absent where no price is known or nothing is for sale. Zero where free. */
   readonly cost?: Exact;
   readonly left: Measure;
-  /** Bought by area or length until cutting plans are made. */
-  readonly byArea: boolean;
+  /** Of what is cut: the same as whole sheets, offcuts and rods, as a stock file lists them. */
+  readonly leftPieces?: readonly Holding[];
+}
+
+/** How one material is cut into the pieces of all lines. All lengths exact, in mm. */
+export interface CuttingPlan {
+  readonly material: string;
+  /** Rectangles on whole sheets; rectangles along a roll; lengths from rods, tubes or cord. */
+  readonly by: 'sheets' | 'roll' | 'lengths';
+  /** Every sheet, roll or rod that is cut, one entry each, in the order in which they are cut. */
+  readonly layouts: readonly CutLayout[];
+  /** Less no cutting plan takes: outlay of packs where all have prices, else sheets, area (mm²) or length (mm). */
+  readonly bound: { readonly of: 'cost' | 'sheets' | 'length'; readonly value: Exact };
+  /** The same figure of this plan. */
+  readonly reached: Exact;
+  /** Area (length) of the pieces, of what is cut into. Up to 1. */
+  readonly usedFraction: Exact;
+}
+
+/** One sheet, roll or rod: `x` goes across its width, `y` along its length, both from the lower left corner. */
+export interface CutLayout {
+  /** Index into the material's `packs`; absent where it is cut from stock on hand. */
+  readonly pack?: number;
+  /** Of a rod 0. */
+  readonly width: Exact;
+  readonly length: Exact;
+  /** Length from the lower edge that is used; the rest above it is left whole. */
+  readonly used: Exact;
+  readonly pieces: readonly CutPiece[];
+}
+export interface CutPiece {
+  readonly line: number;
+  /** Index into the line's `at.materials`, and the id of the piece in that row. */
+  readonly row: number;
+  readonly piece: string;
+  /** The model it is for, from 1 (the first of several); absent for an extra piece. */
+  readonly model?: number;
+  readonly x: Exact;
+  readonly y: Exact;
+  /** As it lies: of a turned piece the sides are swapped. Of a rod, `width` is 0. */
+  readonly width: Exact;
+  readonly height: Exact;
+  readonly turned: boolean;
 }
 
 /** What one supplier brings. */
@@ -184,11 +230,50 @@ export interface PlannedSchedule {
   readonly buildTime: number;
   /** From ordering to ready; dated plans only. */
   readonly leadTime?: number;
+  /** Planned backwards: by when all is ready, the margin already taken off. */
+  readonly readyBy?: number;
   /** Person-minutes. */
   readonly handsOn: number;
   readonly jobs: readonly PlannedJob[];
   /** When each line's last model is ready, and until when the first is good (absent where it keeps for ever). */
-  readonly lines: readonly { readonly ready: number; readonly useBy?: number }[];
+  readonly lines: readonly LineReady[];
+  /** What decides when all is ready, from the first to the last: each begins when it does because of the one before. */
+  readonly chain: readonly ChainLink[];
+  /** How busy builders, places and tools are, in the order: builders, places, tools. */
+  readonly loads: readonly Load[];
+}
+
+export interface LineReady {
+  readonly ready: number;
+  readonly useBy?: number;
+  /** Of each model made, in their order. */
+  readonly models: readonly { readonly ready: number; readonly useBy?: number }[];
+}
+
+/** A run on the critical chain, and what kept it from beginning earlier. */
+export interface ChainLink {
+  /** Index into `jobs`. */
+  readonly job: number;
+  /**
+   * `start`: nothing did, the plan begins (or, planned backwards, ends) there. `step`: the run before, with its wait.
+   * `limit`: a hold limit. `hours`: closing time. `delivery`: what was ordered. `apart`: vapour and ignition.
+   */
+  readonly because:
+    'start' | 'step' | 'limit' | 'builders' | 'place' | 'tool' | 'apart' | 'hours' | 'delivery';
+  /** The place or tool. */
+  readonly id?: string;
+}
+
+/** From the first hands-on to ready: how many there are, the most in use at once, and minutes in use (each counted). */
+export interface Load {
+  readonly kind: 'builders' | 'place' | 'tool';
+  /** Empty for builders. */
+  readonly id: string;
+  readonly has: number;
+  readonly peak: number;
+  readonly minutes: number;
+  /** Minutes in which they could be used, each counted: builders in working hours, places and tools at any time. */
+  readonly available: number;
 }
 
 /** One run: hands-on from `start` to `end`, then its wait to `waitEnd`. In order of start. */
@@ -211,12 +296,51 @@ export interface PlannedJob {
   readonly stretches?: readonly (readonly [from: number, to: number])[];
 }
 
-/**
- * Why there is no schedule; facts for the sentence. Of what is scarce, `has` says how many there are, and `enough`
- * with how many a schedule was found.
- */
+/** Why there is no schedule; facts for the sentence. Of what is scarce, `has` says how many there are. */
 export interface NoSchedule {
   readonly code: 'schedule-impossible' | 'schedule-not-found' | 'too-many-runs';
   readonly variant?: string;
   readonly facts: Readonly<Record<string, string>>;
+  /** What would help: each has been tried, and has a schedule. A hold limit is never weakened. */
+  readonly helps: readonly Help[];
+  /** The clock of the helps, and the minute from which its days are counted; the reference week where left out. */
+  readonly clock?: Pick<PlannedSchedule, 'clock' | 'start'>;
+}
+
+/** A change of what the program has or when it begins, and what comes of it. */
+export interface Help {
+  readonly change: Change;
+  /** When all is ready then, on the plan's clock. */
+  readonly ready: number;
+}
+
+/** One thing changed, everything else as it was. */
+export type Change =
+  /** So many in all. */
+  | { readonly kind: 'builders'; readonly count: number }
+  | { readonly kind: 'place' | 'tool'; readonly id: string; readonly count: number }
+  /** Orders (and work) may begin so many minutes earlier. */
+  | { readonly kind: 'notice'; readonly minutes: number }
+  /** All ready so many minutes later. */
+  | { readonly kind: 'later'; readonly minutes: number }
+  /** So many models of that line. */
+  | { readonly kind: 'fewer'; readonly line: number; readonly wanted: number };
+
+/** What a change would bring, beside the plan as it is. */
+export interface WhatIf {
+  readonly change: Change;
+  /** When all is ready, or planned backwards when work begins; absent where there is no schedule. */
+  readonly ready?: number;
+  readonly firstHandsOn?: number;
+  readonly outlay: Exact;
+  /** With a tool or place bought for it where its price is known. */
+  readonly cashToStart: Exact;
+}
+
+/** Outlay of one good model at some batch size. */
+export interface CurvePoint {
+  readonly models: number;
+  readonly outlay: Exact;
+  /** Nobody buys one model less for the same outlay and none more fits: the packs are full. */
+  readonly full: boolean;
 }

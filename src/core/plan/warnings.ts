@@ -1,15 +1,19 @@
 import type { Diagnostic } from '../diagnostic.ts';
 import type { Workspace } from '../model/workspace.ts';
 import { inCurrency, printMoney } from '../money/money.ts';
-import { ceil, exact, zero } from '../quantity/exact.ts';
-import { deliveryTime } from './arrivals.ts';
-import type { Line } from './line.ts';
-import { moreOfIt } from './more-of-it.ts';
-import { unitPrice } from './offers.ts';
-import type { Run } from './plan-runs.ts';
-import { improvedUpTo, scheduledUpTo } from './plan-schedule.ts';
+import { zero } from '../quantity/exact.ts';
+import { deliveryTime } from './buy/arrivals.ts';
+import type { Clock } from './time/clock.ts';
+import type { PlanSettings } from './demand.ts';
+import { goesOff } from './order/goes-off.ts';
+import type { Line } from './demand/line.ts';
+import { moreOfIt } from './demand/more-of-it.ts';
+import { unitPrice } from './supply/offers.ts';
+import { sizesOnHand } from './supply/on-hand.ts';
+import type { Run } from './demand/plan-runs.ts';
+import { improvedUpTo, scheduledUpTo } from './schedule/schedule-runs.ts';
 import { warning } from './refusal.ts';
-import { placesNamed } from './resources.ts';
+import { placesNamed } from './schedule/resources.ts';
 import type { Plan } from './result.ts';
 
 /** What a plan is judged by. */
@@ -18,6 +22,10 @@ export interface ToJudge {
   readonly lines: readonly Line[];
   readonly runs: readonly Run[];
   readonly workspace: Workspace;
+  readonly clock: Clock;
+  readonly stock: PlanSettings['stock'];
+  /** Packs that would be there sooner. */
+  readonly faster: readonly Diagnostic[];
 }
 
 /** What the reader of the plan should know: what may hurt first, then what may be missing, then what may be saved. */
@@ -25,13 +33,16 @@ export function warningsOf(work: ToJudge): readonly Diagnostic[] {
   return [
     ...work.lines.flatMap((line) => moreOfIt(line, work.workspace)),
     ...firstGoesOff(work),
+    ...goesOff(work),
     ...moreMade(work),
     ...pricesMissing(work),
-    ...boughtByArea(work),
+    ...withoutSize(work),
+    ...amountsBesidePieces(work),
     ...stationsNotListed(work),
     ...toolsToBuy(work),
     ...notImproved(work),
     ...arrivalsUnsaid(work),
+    ...work.faster,
     ...nearFreeDelivery(work),
   ];
 }
@@ -47,8 +58,7 @@ function firstGoesOff({ plan, lines }: ToJudge): Diagnostic[] {
 
 /** Runs that are always full make more than was asked, and more than what fails. */
 function moreMade({ lines }: ToJudge): Diagnostic[] {
-  return lines.flatMap(({ at, wanted, spares, made }) => {
-    const enough = ceil(exact(wanted).div(exact(at.yields))) + spares;
+  return lines.flatMap(({ at, enough, made }) => {
     if (made === enough) return [];
     const facts = { made: String(made), good: String(enough), extra: String(made - enough) };
     return [warning('more-made', { guide: at.title, ...facts })];
@@ -63,10 +73,27 @@ function pricesMissing({ plan, workspace }: ToJudge): Diagnostic[] {
   return unpriced.map(({ material }) => warning('price-missing', { material: materials[material]!.name }));
 }
 
-function boughtByArea({ plan, workspace }: ToJudge): Diagnostic[] {
-  return plan.purchases
-    .filter(({ byArea, packs }) => byArea && packs.length > 0)
-    .map(({ material }) => warning('bought-by-area', { material: workspace.materials[material]!.name }));
+/** Stock that is an area, of something that is cut: nobody knows what pieces it has room for. */
+function withoutSize({ plan, stock, workspace }: ToJudge): Diagnostic[] {
+  const unsized = plan.cutting.filter(({ material, by }) => {
+    const onHand = stock?.[material];
+    return onHand && sizesOnHand(onHand, by).length === 0;
+  });
+  return unsized.map(({ material }) =>
+    warning('stock-without-size', { material: workspace.materials[material]!.name }),
+  );
+}
+
+/** Of a material that is cut into pieces, amounts are taken from what is left, whatever its shape. */
+function amountsBesidePieces({ plan, lines, workspace }: ToJudge): Diagnostic[] {
+  const amounts = lines.flatMap(({ at }) => [
+    ...at.materials.filter(({ pieces }) => pieces.length === 0),
+    ...at.mixes.flatMap(({ of }) => of),
+  ]);
+  const beside = plan.cutting.filter(({ material }) => amounts.some(({ use }) => use === material));
+  return beside.map(({ material }) =>
+    warning('amount-beside-pieces', { material: workspace.materials[material]!.name }),
+  );
 }
 
 function stationsNotListed({ lines, workspace }: ToJudge): Diagnostic[] {

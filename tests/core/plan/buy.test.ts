@@ -3,7 +3,7 @@ import type { Material, Pack } from '../../../src/core/model/material.ts';
 import type { Program } from '../../../src/core/model/program.ts';
 import { exact, exactText } from '../../../src/core/quantity/exact.ts';
 import { roundMoney } from '../../../src/core/money/money.ts';
-import { aGuide, aMaterial, aPiece, aRow, aWorkspace, money, pack, planOf, said } from './a-workspace.ts';
+import { aGuide, aMaterial, aRow, aWorkspace, money, pack, planOf, said } from './a-workspace.ts';
 
 function planned(content: {
   rows: readonly [use: string, amount: string][];
@@ -147,7 +147,7 @@ describe('what is bought', () => {
 
   it('takes tap water for nothing, and no pack of it', () => {
     const plan = planned({ rows: [['water', '3 L']], materials: [aMaterial('water', { free: true })] });
-    expect(plan.purchases[0]).toMatchObject({ packs: [], byArea: false });
+    expect(plan.purchases[0]).toMatchObject({ packs: [] });
     expect([exactText(plan.purchases[0]!.cost!), plan.cost.complete, said(plan.purchases[0]!.left)]).toEqual([
       '0',
       true,
@@ -186,17 +186,6 @@ describe('what is bought', () => {
       ),
     ).toBe('7.9');
     expect(planned({ rows: [['felt', '1 g']], materials: [dollars] }).cost.complete).toBe(false);
-  });
-
-  it('is bought by area where pieces are cut from it, and says that gaps are not counted', () => {
-    // 5 pieces of 200 x 100 mm from sheets of 300 x 200 mm: 100,000 of 60,000 mm² -> 2 sheets
-    const guide = aGuide('x', {
-      materials: [aRow('felt', undefined, { pieces: [aPiece('skin', '200 mm x 100 mm', 5)] })],
-    });
-    const workspace = aWorkspace({ materials: [felt(pack('300 mm x 200 mm', '1.50 GBP'))], guides: [guide] });
-    const plan = planOf(workspace, [{ guide: 'x', wanted: 1 }]);
-    expect(plan.purchases[0]).toMatchObject({ byArea: true, packs: [{ pack: 0, count: 2 }] });
-    expect(plan.warnings.map(({ code }) => code)).toContain('bought-by-area');
   });
 });
 

@@ -125,7 +125,8 @@ describe('twelve needle blocks', () => {
       [1, 2, 3],
       [2, 3, 4],
     ]);
-    expect(schedule.lines).toEqual([{ ready: 4870, useBy: 1440 + 545 + 5 * 1440 }]);
+    expect(schedule.lines).toMatchObject([{ ready: 4870, useBy: 1440 + 545 + 5 * 1440 }]);
+    expect(schedule.lines[0]!.models).toHaveLength(12);
     expect(plan.tools.map(({ tool, peak, toBuy }) => [tool, peak, toBuy])).toEqual([
       ['stockpot', 1, 0],
       ['loaf-tin', 4, 0],

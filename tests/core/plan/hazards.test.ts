@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Guide } from '../../../src/core/model/guide.ts';
 import { planAt } from '../../../src/core/model/plan-at.ts';
-import { stepHazards } from '../../../src/core/plan/hazards.ts';
+import { stepHazards } from '../../../src/core/plan/scale/hazards.ts';
 import {
   aGuide,
   aMaterial,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { howMany, inFullRuns } from '../../../src/core/plan/how-many.ts';
-import { modelsServed, runsOf, sharedRuns } from '../../../src/core/plan/runs.ts';
+import { howMany, inFullRuns } from '../../../src/core/plan/demand/how-many.ts';
+import { modelsServed, runsOf, sharedRuns } from '../../../src/core/plan/scale/runs.ts';
 import { exact } from '../../../src/core/quantity/exact.ts';
 import { planAt } from '../../../src/core/model/plan-at.ts';
 import { aGuide, aToolRow } from './a-workspace.ts';
@@ -17,19 +17,35 @@ describe('how many are made', () => {
     [3, '1/3', '0', 9], //      exact: never 10
     [1, '1', '1/10', 2],
   ])('%i wanted, %s good, %s spares: %i', (wanted, yields, rate, made) => {
-    expect(howMany(wanted, 0, exact(yields), exact(rate)).made).toBe(made);
+    expect(howMany(wanted, 0, exact(yields), exact(rate)).enough).toBe(made);
   });
 
   it('counts no spares for what goes into other models: those have their own', () => {
-    expect(howMany(0, 20, exact('1'), exact('1/10'))).toEqual({ wanted: 20, spares: 0, made: 20 });
+    expect(howMany(0, 20, exact('1'), exact('1/10'))).toMatchObject({ wanted: 20, spares: 0, enough: 20 });
+  });
+
+  // 10 wanted, 1 spare, 9 good of 10 made
+  it.each([
+    [0, 0, 13], //  ceil(10 / 0.9) + 1
+    [4, 4, 8], //   ceil(6 / 0.9) + 1
+    [10, 10, 1],
+    [11, 11, 0],
+    [15, 11, 0], // the rest stays over
+  ])('is less by the %i that are ready: %i of them count, %i are made', (ready, finished, enough) => {
+    expect(howMany(10, 0, exact('9/10'), exact('1/10'), ready)).toEqual({
+      wanted: 10,
+      spares: 1,
+      finished,
+      enough,
+    });
   });
 
   it('is never less than what is wanted and spare', () => {
     const share = fc.integer({ min: 1, max: 50 }).map((n) => exact(`${n}/50`));
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 10_000 }), share, share, (wanted, yields, rate) => {
-        const { spares, made } = howMany(wanted, 0, yields, rate);
-        return made >= wanted + spares && spares >= 1;
+        const { spares, enough } = howMany(wanted, 0, yields, rate);
+        return enough >= wanted + spares && spares >= 1;
       }),
     );
   });

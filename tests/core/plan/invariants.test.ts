@@ -1,34 +1,42 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Workspace } from '../../../src/core/model/workspace.ts';
+import type { PlanSettings } from '../../../src/core/plan/demand.ts';
 import type { Plan, PlannedJob, PlannedSchedule } from '../../../src/core/plan/result.ts';
 import { type Exact, exact, zero } from '../../../src/core/quantity/exact.ts';
 import { secondsOf } from '../../../src/core/time/duration.ts';
+import { dayNumber } from '../../../src/core/time/day.ts';
 import { openStretches, referenceWeek } from '../../../src/core/time/working-hours.ts';
 import { aRow, asText, planOf } from './a-workspace.ts';
 import { anyWorkspace } from './any-workspace.ts';
 
 const batch = fc.integer({ min: 1, max: 5 });
-const start = fc.constantFrom(undefined, '2026-11-26T10:20');
+/** In the reference week, forwards with dates, and backwards. */
+const when = fc.constantFrom<Partial<PlanSettings>>(
+  {},
+  { start: '2026-11-26T10:20' },
+  { readyBy: '2026-12-11T16:00' },
+  { readyBy: '2026-12-10T13:30', margin: 45, goodUntil: '2026-12-12T17:00' },
+);
 /** Few schedules are tried: every one of them has to keep every rule. */
-const effort = 5;
+const effort = '1/100';
 
-function plan(workspace: Workspace, wanted: number, from?: string): Plan {
-  return planOf(workspace, [{ guide: 'thing', wanted }], { effort, ...(from ? { start: from } : {}) });
+function plan(workspace: Workspace, wanted: number, settings: Partial<PlanSettings> = {}): Plan {
+  return planOf(workspace, [{ guide: 'thing', wanted }], { effort, ...settings });
 }
 
 let [scheduledOnes, all] = [0, 0];
 /** Random workspaces whose plan has a schedule. */
 function scheduled(check: (schedule: PlannedSchedule, plan: Plan, workspace: Workspace) => void): void {
   fc.assert(
-    fc.property(anyWorkspace, batch, start, (workspace, wanted, from) => {
+    fc.property(anyWorkspace, batch, when, (workspace, wanted, from) => {
       const planned = plan(workspace, wanted, from);
       all++;
       if ('none' in planned.schedule) return;
       scheduledOnes++;
       check(planned.schedule, planned, workspace);
     }),
-    { numRuns: 40 },
+    { numRuns: 30 },
   );
 }
 
@@ -43,12 +51,14 @@ function most(uses: readonly (readonly [from: number, to: number, count: number]
   );
 }
 
+const utc = (day: string, hour: number) => dayNumber(day) * 1440 + hour * 60;
+
 const stepOf = ({ lines }: Plan, { line, step }: PlannedJob) =>
   lines[line]!.at.steps.find(({ id }) => id === step)!;
 
 /** Minutes when the program is open, on the clock of the plan. */
 function openOf({ program: { work, zone } }: Workspace, { clock, start: from }: PlannedSchedule) {
-  if (clock === 'dated') return openStretches(work, Math.floor(from / 1440), 400, zone);
+  if (clock === 'dated') return openStretches(work, Math.floor(from / 1440), 300, zone);
   const { open, every } = referenceWeek(work);
   const weeks = Array.from({ length: 60 }, (_, week) =>
     open.map(([a, b]) => [a + week * every, b + week * every] as const),
@@ -77,7 +87,7 @@ describe('any plan', () => {
           for (const pack of holds) expect(left.value.compare(pack.holds)).toBeLessThan(0);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 
@@ -94,17 +104,20 @@ describe('any plan', () => {
         for (const { use, total } of line!.mixes[0]!.ingredients)
           expect(taken(use).equals(total.value)).toBe(true);
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 
   it('makes at least what is wanted and spare', () => {
     fc.assert(
       fc.property(anyWorkspace, batch, (workspace, wanted) => {
-        const [line] = planOf(workspace, [{ guide: 'thing', wanted }], { effort: 1, spares: '1/10' }).lines;
+        const [line] = planOf(workspace, [{ guide: 'thing', wanted }], {
+          effort: '1/1000',
+          spares: '1/10',
+        }).lines;
         return line!.made >= line!.wanted + line!.spares && line!.spares >= 1;
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 
@@ -123,23 +136,23 @@ describe('any plan', () => {
           guides: { thing: { ...thing, yields: '1', materials: rows, steps: thing.steps.slice(0, 1) } },
         };
         const needs = (wanted: number) =>
-          planOf(each, [{ guide: 'thing', wanted }], { effort: 1 }).requirements;
+          planOf(each, [{ guide: 'thing', wanted }], { effort: '1/1000' }).requirements;
         const times = (all: Plan['requirements'], by: number) =>
           all.map(({ amount }) => amount.value.mul(by));
         const [one, ab] = [times(needs(a), b), needs(a * b).map(({ amount }) => amount.value)];
         return one.every((value, i) => value.equals(ab[i]!));
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 
   it('is the same to the byte for the same input', () => {
     fc.assert(
-      fc.property(anyWorkspace, batch, start, (workspace, wanted, from) => {
+      fc.property(anyWorkspace, batch, when, (workspace, wanted, from) => {
         const copy = JSON.parse(JSON.stringify(workspace)) as Workspace;
         return asText(plan(workspace, wanted, from)) === asText(plan(copy, wanted, from));
       }),
-      { numRuns: 40 },
+      { numRuns: 12 },
     );
   });
 
@@ -156,7 +169,7 @@ describe('any plan', () => {
             { guide: 'thing', wanted: a },
             { guide: 'other', wanted: b },
           ],
-          { effort: 1 },
+          { effort: '1/1000' },
         );
         const sum = both.cost.each.reduce(
           (all, { outlay }, i) => all.add(outlay.mul(both.lines[i]!.wanted + both.lines[i]!.spares)),
@@ -290,6 +303,56 @@ describe('any schedule', () => {
           }
         }
       }
+    });
+  });
+
+  it('is ready in time and good as long as it must be, where it is planned backwards', () => {
+    scheduled(({ readyBy, jobs, lines }, of) => {
+      if (readyBy === undefined) return;
+      const last = (step: string) => !of.lines[0]!.at.steps.some(({ after }) => after.includes(step));
+      for (const job of jobs) expect(job.waitEnd).toBeLessThanOrEqual(readyBy);
+      // kept 5 d; good until the end of the session, which is 2 d after 16:00 or 13:30 and 45 min of margin
+      const goodUntil = lines[0]!.models.map(({ useBy }) => useBy!);
+      const least = readyBy === utc('2026-12-11', 16) ? readyBy : utc('2026-12-12', 17);
+      for (const until of goodUntil) expect(until).toBeGreaterThanOrEqual(least);
+      for (const job of jobs.filter(({ step }) => last(step)))
+        expect(job.waitEnd + 5 * 1440).toBeGreaterThanOrEqual(least);
+    });
+  });
+
+  it('has a chain from its beginning to its end, each run bound to the one before', () => {
+    scheduled(({ jobs, chain, ready, firstHandsOn, readyBy }, of) => {
+      const links = chain.map(({ job }) => jobs[job]!);
+      expect(new Set(links).size).toBe(links.length);
+      if (readyBy === undefined) expect(links.at(-1)!.waitEnd).toBe(ready);
+      else expect(links[0]!.start).toBe(firstHandsOn);
+      expect(['start', 'delivery']).toContain(chain[0]!.because);
+      chain.forEach(({ job, because, id }, i) => {
+        const [before, next] = [links[i - 1], jobs[job]!];
+        if (because === 'step') expect(stepOf(of, next).after).toContain(before!.step);
+        if (because === 'builders') {
+          expect(before!.end).toBeLessThanOrEqual(next.start);
+          expect(before!.people * next.people).toBeGreaterThan(0);
+        }
+        if (because === 'place' || because === 'tool') expect(id).toBeDefined();
+        if (i > 0) expect(because).not.toBe('start');
+      });
+    });
+  });
+
+  it('keeps builders, places and tools as busy as its runs do', () => {
+    scheduled(({ jobs, loads, handsOn, firstHandsOn, ready }) => {
+      for (const load of loads) {
+        expect(load.peak).toBeLessThanOrEqual(load.has);
+        expect(load.minutes).toBeLessThanOrEqual(load.available);
+        if (load.kind !== 'builders') expect(load.available).toBe(load.has * (ready - firstHandsOn));
+      }
+      expect(loads[0]).toMatchObject({ kind: 'builders', minutes: handsOn });
+      const bench = jobs.reduce((sum, { start, end, places }) => {
+        return sum + (places['bench'] ?? 0) * (end - start);
+      }, 0);
+      const counted = loads.find(({ id }) => id === 'bench');
+      expect(counted?.minutes ?? 0).toBe(bench);
     });
   });
 

@@ -191,7 +191,12 @@ describe('a schedule in the reference week', () => {
       materials: [aMaterial('adhesive', { hazards: ['H224'] })],
     });
     expect(plan.schedule).toEqual({
-      none: { code: 'schedule-impossible', variant: 'exclusion', facts: { step: 'flame', other: 'flame' } },
+      none: {
+        code: 'schedule-impossible',
+        variant: 'exclusion',
+        facts: { step: 'flame', other: 'flame' },
+        helps: [],
+      },
     });
   });
 
@@ -224,7 +229,8 @@ describe('a schedule in the reference week', () => {
       none: {
         code: 'schedule-impossible',
         variant: 'builders',
-        facts: { step: 'lift', has: '2', enough: '3' },
+        facts: { step: 'lift', has: '2' },
+        helps: [{ change: { kind: 'builders', count: 3 }, ready: 545 }],
       },
     });
     expect(planned({ guide: { steps: [lift] }, settings: { builders: 3 } }).schedule).toMatchObject({
@@ -237,9 +243,13 @@ describe('a schedule in the reference week', () => {
     const found = (count: number) =>
       planned({ guide: at(count), program: { stations: { bench: 1 } } }).schedule;
     expect(found(4)).toMatchObject({
-      none: { variant: 'place', facts: { place: 'bench', has: '1', enough: '4' } },
+      none: {
+        variant: 'place',
+        facts: { place: 'bench', has: '1' },
+        helps: [{ change: { kind: 'place', id: 'bench', count: 4 }, ready: 545 }],
+      },
     });
-    expect(Object.keys((found(40) as { none: NoSchedule }).none.facts)).toEqual(['step', 'place', 'has']);
+    expect((found(40) as { none: NoSchedule }).none.helps).toEqual([]);
   });
 
   it('makes none above 20,000 runs, at once', () => {
@@ -247,7 +257,7 @@ describe('a schedule in the reference week', () => {
     const begun = performance.now();
     const plan = planned({ guide: { steps }, wanted: 10_000 });
     expect(plan.schedule).toEqual({
-      none: { code: 'too-many-runs', facts: { runs: '30000', most: '20000' } },
+      none: { code: 'too-many-runs', facts: { runs: '30000', most: '20000' }, helps: [] },
     });
     expect(plan.cost.handsOn).toBe(30_000);
     expect(performance.now() - begun).toBeLessThan(5_000);
@@ -258,8 +268,12 @@ describe('a schedule in the reference week', () => {
       { for: time('1 d'), at: 'room' },
       { for: { months: '1' }, at: 'fridge' },
     ];
-    expect(scheduled({ guide: { keeps } }).lines).toEqual([{ ready: 550, useBy: 550 + 28 * 1440 }]);
-    const dated = scheduled({ guide: { keeps }, settings: { start: '2026-03-02T09:00' } }); // to 2 April, an hour less of clock
+    const lasts = { ready: 550, useBy: 550 + 28 * 1440 };
+    expect(scheduled({ guide: { keeps } }).lines).toEqual([{ ...lasts, models: [lasts] }]);
+    const dated = scheduled({
+      guide: { keeps },
+      settings: { start: '2026-03-02T09:00', today: '2026-03-02' },
+    }); // to 2 April, an hour less of clock
     expect(dated.lines[0]!.useBy! - dated.lines[0]!.ready).toBe(31 * 1440);
   });
 
@@ -378,7 +392,7 @@ describe('a schedule with dates', () => {
       program: {
         work: { days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], hours: [[540, 1020]], closed: ['2026-03-30'] },
       },
-      settings: { start: '2026-03-27T16:50' },
+      settings: { start: '2026-03-27T16:50', today: '2026-03-27' },
     });
     expect(plan.schedule).toMatchObject({ ready: utc('2026-03-31', 8, 20) });
   });

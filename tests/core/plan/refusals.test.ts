@@ -49,11 +49,35 @@ describe('a demand is refused', () => {
     ['too-many-made', [{ guide: 'never-good', wanted: 101 }], {}],
     ['guide-in-itself', [{ guide: 'egg', wanted: 1 }], {}],
     ['builders-out-of-range', [{ guide: 'suture-pad' }], { builders: 0 }],
-    ['start-unreadable', [{ guide: 'suture-pad' }], { start: 'tomorrow' }],
-    ['start-unreadable', [{ guide: 'suture-pad' }], { start: '2026-02-30T09:00' }],
-    ['start-unreadable', [{ guide: 'suture-pad' }], { start: '2026-11-30T24:30' }],
-    ['start-outside-zone', [{ guide: 'suture-pad' }], { start: '2031-01-01T09:00' }],
-    ['start-outside-zone', [{ guide: 'suture-pad' }], { start: '2025-01-01T09:00' }],
+    ['time-unreadable', [{ guide: 'suture-pad' }], { start: 'tomorrow' }],
+    ['time-unreadable', [{ guide: 'suture-pad' }], { start: '2026-02-30T09:00' }],
+    ['time-unreadable', [{ guide: 'suture-pad' }], { start: '2026-11-30T24:30' }],
+    ['time-unreadable', [{ guide: 'suture-pad' }], { readyBy: '30 November' }],
+    ['time-outside-zone', [{ guide: 'suture-pad' }], { start: '2031-01-01T09:00' }],
+    ['time-outside-zone', [{ guide: 'suture-pad' }], { start: '2025-01-01T09:00' }],
+    ['time-outside-zone', [{ guide: 'suture-pad' }], { readyBy: '2031-01-01T09:00' }],
+    ['time-in-the-past', [{ guide: 'suture-pad' }], { start: '2026-11-24T17:00' }],
+    ['time-in-the-past', [{ guide: 'suture-pad' }], { readyBy: '2026-11-24T17:00' }],
+    ['time-skipped', [{ guide: 'suture-pad' }], { start: '2027-03-28T01:30' }],
+    ['time-skipped', [{ guide: 'suture-pad' }], { readyBy: '2027-03-28T01:00' }],
+    [
+      'start-and-ready-by',
+      [{ guide: 'suture-pad' }],
+      { start: '2026-11-26T09:00', readyBy: '2026-11-30T09:00' },
+    ],
+    ['margin-out-of-range', [{ guide: 'suture-pad' }], { readyBy: '2026-11-30T09:00', margin: -60 }],
+    ['margin-out-of-range', [{ guide: 'suture-pad' }], { readyBy: '2026-11-30T09:00', margin: 1.5 }],
+    ['ready-by-missing.margin', [{ guide: 'suture-pad' }], { margin: 60 }],
+    ['ready-by-missing.goodUntil', [{ guide: 'suture-pad' }], { goodUntil: '2026-11-30T17:00' }],
+    [
+      'good-until-too-early',
+      [{ guide: 'suture-pad' }],
+      { readyBy: '2026-11-30T09:00', goodUntil: '2026-11-30T08:59' },
+    ],
+    ['effort-out-of-range', [{ guide: 'suture-pad' }], { effort: '0' }],
+    ['effort-out-of-range', [{ guide: 'suture-pad' }], { effort: '-1' }],
+    ['effort-out-of-range', [{ guide: 'suture-pad' }], { effort: '1/0' }],
+    ['effort-out-of-range', [{ guide: 'suture-pad' }], { effort: '2001/2' }],
   ])('%s', (code, demand, settings) => {
     expect(codes(demand, settings)).toEqual([code]);
   });
@@ -62,11 +86,20 @@ describe('a demand is refused', () => {
     expect(codes([{ guide: 'sponge' }, { guide: 'suture-pad', wanted: -1 }], { start: 'x' })).toEqual([
       'unknown-guide',
       'batch-out-of-range',
-      'start-unreadable',
+      'time-unreadable',
     ]);
   });
 
+  it('for an hour that the clocks skip, saying which', () => {
+    // London, 28 March 2027: the clocks go forward at 01:00 UTC, from 01:00 to 02:00
+    const [skipped] = refusalsOf([{ guide: 'suture-pad' }], { start: '2027-03-28T01:30' });
+    expect(skipped!.facts).toMatchObject({ time: '2027-03-28T01:30', from: '01:00', until: '02:00' });
+    expect(codes([{ guide: 'suture-pad' }], { start: '2027-03-28T02:00' })).toEqual([]);
+    expect(codes([{ guide: 'suture-pad' }], { start: '2027-03-28T00:59' })).toEqual([]);
+  });
+
   it('with a sentence in the catalogue whose blanks the facts fill', () => {
+    const one = [{ guide: 'suture-pad' }];
     const all = [
       ...refusalsOf([
         { guide: 'needel-block' },
@@ -75,6 +108,12 @@ describe('a demand is refused', () => {
       ]),
       ...refusalsOf([{ guide: 'never-good', wanted: 10_000 }]),
       ...refusalsOf([{ guide: 'suture-pad', wanted: 0 }], { start: '2031-01-01T09:00', builders: 0 }),
+      ...refusalsOf(one, { start: '2027-03-28T01:30', effort: '0' }),
+      ...refusalsOf(one, { start: '2026-11-24T17:00' }),
+      ...refusalsOf(one, { readyBy: '2026-11-30T09:00', start: '2026-11-26T09:00', margin: -1 }),
+      ...refusalsOf(one, { readyBy: '2026-11-30T09:00', goodUntil: '2026-11-30T08:00' }),
+      ...refusalsOf(one, { goodUntil: '2026-11-30T08:00' }),
+      ...refusalsOf(one, { margin: 3 }),
     ];
     for (const { code, variant, facts } of all) {
       const words = problemWords[`${code}.${variant}`] ?? problemWords[code]!;
@@ -83,7 +122,7 @@ describe('a demand is refused', () => {
       );
       expect([code, blanks.filter((name) => !(name in facts))]).toEqual([code, []]);
     }
-    expect(all).toHaveLength(7);
+    expect(all).toHaveLength(15);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planAt } from '../../../src/core/model/plan-at.ts';
-import { needsOf } from '../../../src/core/plan/scale.ts';
+import { needsOf } from '../../../src/core/plan/scale/scale.ts';
 import { aGuide, aMix, aPiece, aRow, aToolRow, amount, said } from './a-workspace.ts';
 
 function rowsOf(made: number, ...rows: ReturnType<typeof aRow>[]) {

@@ -1,12 +1,13 @@
-import type { Program } from '../model/program.ts';
-import type { Duration } from '../model/values.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { minutesUp, secondsOf } from '../time/duration.ts';
-import { addWorkingDays } from '../time/working-hours.ts';
-import type { Clock } from './clock.ts';
+import type { Program } from '../../model/program.ts';
+import type { Duration } from '../../model/values.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { minutesUp, secondsOf } from '../../time/duration.ts';
+import { addWorkingDays } from '../../time/working-hours.ts';
+import type { Bought } from './buy.ts';
+import type { Clock } from '../time/clock.ts';
 import { modelsFromStock } from './from-stock.ts';
-import type { Line } from './line.ts';
-import type { Delivery, Purchase } from './result.ts';
+import type { Line } from '../demand/line.ts';
+import type { Delivery, Purchase } from '../result.ts';
 
 /** When a bought material is there, and what is made without it meanwhile. */
 export interface Arrival {
@@ -24,26 +25,35 @@ export type Arrivals = ReadonlyMap<string, Arrival>;
  * materials are at hand.
  */
 export function arrivalsOf(
-  purchases: readonly Purchase[],
+  { purchases, cutting }: Bought,
   lines: readonly Line[],
   workspace: Workspace,
   clock: Clock,
 ): Arrivals {
   if (clock.kind === 'reference-week') return new Map();
-  const ordered = orderedAt(workspace.program, clock);
+  const ordered = orderedAt(workspace.program, clock.start);
   const found = purchases.flatMap((purchase): [string, Arrival][] => {
-    const { material, packs } = purchase;
-    const times = packs.flatMap(({ pack }) => deliveryTime(workspace, material, pack) ?? []);
-    if (times.length === 0) return [];
-    const at = Math.max(...times.map((time) => arrival(time, ordered, workspace.program)));
-    return [[material, { at, modelsBefore: modelsFromStock(purchase, lines, workspace) }]];
+    const at = slowest(purchase, ordered, workspace);
+    if (at === undefined) return [];
+    const cut = cutting.find(({ material }) => material === purchase.material);
+    return [[purchase.material, { at, modelsBefore: modelsFromStock(purchase, cut, lines, workspace) }]];
   });
   return new Map(found);
 }
 
-/** At the start, if that is before closing of a working day; else at the next opening. */
-export function orderedAt({ work, zone }: Program, clock: Clock): number {
-  return clock.kind === 'dated' ? addWorkingDays(work, zone, clock.start, 0) : clock.start;
+/** When the last pack of a material is there; `undefined` where nobody says how long any of them takes. */
+function slowest(
+  { material, packs }: Pick<Purchase, 'material' | 'packs'>,
+  ordered: number,
+  workspace: Workspace,
+): number | undefined {
+  const times = packs.flatMap(({ pack }) => arrivalOf(workspace, material, pack, ordered) ?? []);
+  return times.length > 0 ? Math.max(...times) : undefined;
+}
+
+/** At that minute, if it is before closing of a working day; else at the next opening. */
+export function orderedAt({ work, zone }: Program, minute: number): number {
+  return addWorkingDays(work, zone, minute, 0);
 }
 
 /** What a pack itself says comes before what its supplier says; `undefined`: nobody says. */
@@ -56,27 +66,67 @@ export function deliveryTime(
   return pack.arrivesIn ?? (pack.from === undefined ? undefined : program.suppliers[pack.from]?.arrivesIn);
 }
 
-function arrival(time: Duration, ordered: number, { work, zone }: Program): number {
+/** When a pack that is ordered at a minute is there. */
+export function arrivalOf(
+  workspace: Workspace,
+  material: string,
+  pack: number,
+  ordered: number,
+): number | undefined {
+  const time = deliveryTime(workspace, material, pack);
+  const { work, zone } = workspace.program;
+  if (!time) return undefined;
   if ('workingDays' in time) return addWorkingDays(work, zone, ordered, time.workingDays);
   return ordered + minutesUp(secondsOf(time));
 }
 
-/** The deliveries with the days on which they are ordered and there, in a plan with dates. */
+/** By which minute something of each material must be there. */
+export type NeededBy = ReadonlyMap<string, number>;
+
+/**
+ * The deliveries with the days on which they are ordered and there, in a plan with dates.
+ *
+ * @param neededBy  Planned backwards: orders go out on the latest working day that is early enough.
+ */
 export function datedDeliveries(
-  deliveries: readonly Delivery[],
-  purchases: readonly Purchase[],
+  { deliveries, purchases }: Bought,
   workspace: Workspace,
   clock: Clock,
+  neededBy?: NeededBy,
 ): readonly Delivery[] {
   if (clock.kind === 'reference-week') return deliveries;
-  const ordered = orderedAt(workspace.program, clock);
+  const first = orderedAt(workspace.program, clock.start);
   return deliveries.map((delivery) => {
-    const times = purchases.flatMap(({ material, packs }) =>
-      packs
-        .filter(({ pack }) => workspace.materials[material]!.packs[pack]!.from === delivery.supplier)
-        .flatMap(({ pack }) => deliveryTime(workspace, material, pack) ?? []),
-    );
-    const arrivals = times.map((time) => arrival(time, ordered, workspace.program));
+    const own = purchases
+      .map(({ material, packs }) => ({
+        material,
+        packs: packs.filter(
+          ({ pack }) => workspace.materials[material]!.packs[pack]!.from === delivery.supplier,
+        ),
+      }))
+      .filter(({ packs }) => packs.length > 0);
+    const ordered = neededBy ? latestOrder(own, first, workspace, neededBy) : first;
+    const arrivals = own.flatMap((purchase) => slowest(purchase, ordered, workspace) ?? []);
     return { ...delivery, ordered, ...(arrivals.length > 0 ? { arrives: Math.max(...arrivals) } : {}) };
   });
+}
+
+const day = 1440;
+
+/** The opening of the last working day, not before the first, on which all is still in time. */
+function latestOrder(
+  packs: readonly Pick<Purchase, 'material' | 'packs'>[],
+  first: number,
+  workspace: Workspace,
+  neededBy: NeededBy,
+): number {
+  const needs = packs.map(({ material }) => neededBy.get(material) ?? Infinity);
+  const isInTime = (ordered: number): boolean =>
+    packs.every((purchase, i) => (slowest(purchase, ordered, workspace) ?? ordered) <= needs[i]!);
+  const last = Math.min(...needs);
+  for (let days = Math.floor((last - first) / day); days > 0 && last < Infinity; days--) {
+    const ordered = orderedAt(workspace.program, first + days * day);
+    if (isInTime(ordered)) return ordered;
+  }
+  return first;
 }

@@ -1,18 +1,53 @@
-import type { Program } from '../model/program.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { type Exact, ceil, exact, zero } from '../quantity/exact.ts';
-import { measure } from '../quantity/quantity.ts';
-import { leastCostPacks } from '../solve/packs/least-cost-packs.ts';
-import type { PlanSettings } from './demand.ts';
+import { Bug } from '../../diagnostic.ts';
+import type { Program } from '../../model/program.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { buyByCutting } from './buy-by-cutting.ts';
+import type { ToCut } from '../cut/cut-pieces.ts';
+import type { PlanSettings } from '../demand.ts';
 import { chargeFor, suppliersToBuyFrom } from './deliveries.ts';
-import { type Offer, type Want, wantOf } from './offers.ts';
-import type { Delivery, Purchase, Requirement } from './result.ts';
+import { type Choice, offersOf, priceOf } from '../supply/offers.ts';
+import type { CuttingPlan, Delivery, Purchase, Requirement } from '../result.ts';
+import { type Basket, type Want, answeredOnce, buyByAmount } from './want.ts';
 
-/** Whole packs, and who brings them. */
+/** Whole packs, how they are cut, and who brings them. */
 export interface Bought {
   /** One for each requirement, in its order. */
   readonly purchases: readonly Purchase[];
+  readonly cutting: readonly CuttingPlan[];
   readonly deliveries: readonly Delivery[];
+}
+
+/** What decides what is bought. */
+export interface ToBuy {
+  readonly requirements: readonly Requirement[];
+  /** What is cut, by material. */
+  readonly pieces: ReadonlyMap<string, ToCut>;
+  readonly workspace: Workspace;
+  readonly stock: PlanSettings['stock'];
+  /** Pieces that may be laid in search of better layouts of each material. */
+  readonly cutting: number;
+}
+
+/**
+ * Each need with what is for sale; what would be bought is worked out once for each choice of packs.
+ *
+ * @throws {Bug} Where a piece fits no pack: `piece-too-large` should have stopped the plan before.
+ */
+export function wantsOf({ requirements, pieces, workspace, stock, cutting }: ToBuy): readonly Want[] {
+  const { program, materials } = workspace;
+  return requirements.map((requirement) => {
+    const material = materials[requirement.material]!;
+    const toCut = pieces.get(material.id);
+    const onHand = stock?.[material.id];
+    const isCut = toCut && !material.free && material.packs.length > 0;
+    const answer = isCut
+      ? buyByCutting(requirement, material, { toCut, onHand, budget: cutting })
+      : buyByAmount(requirement, material, onHand);
+    const buyFrom = answeredOnce(answer);
+    const offers = offersOf(material, requirement.amount.unit, program).find((open) => buyFrom(open));
+    if (!offers) throw new Bug('a piece that fits no pack', { material: material.id });
+    return { material, needed: requirement.amount, offers, buyFrom };
+  });
 }
 
 /**
@@ -20,70 +55,34 @@ export interface Bought {
  *
  *     1260 g needed, 200 g in stock, packs of 500 g   ->   3 packs, 440 g left over
  *
- * @param byArea  Materials that are cut into pieces: bought by area or length.
+ * @param wants  Each with at least one way to be bought (`buyFrom` of its offers).
  */
-export function buy(
-  requirements: readonly Requirement[],
-  workspace: Workspace,
-  stock: PlanSettings['stock'],
-  byArea: ReadonlySet<string>,
-): Bought {
-  const { program, materials } = workspace;
-  const wants = requirements.map((requirement) => {
-    const onHand = stock?.[requirement.material];
-    return wantOf(requirement, materials[requirement.material]!, onHand && measure(onHand), program);
-  });
+export function buy(wants: readonly Want[], { program }: Workspace): Bought {
   const from = suppliersToBuyFrom(wants, program);
-  const choices = wants.map((want) => packsFor(want, (offer) => from.sellsFrom(offer)));
+  const baskets = wants.map((want) => want.buyFrom(from.openTo(want))!);
   return {
-    purchases: wants.map((want, i) => purchaseOf(want, choices[i]!, byArea.has(want.material.id))),
-    deliveries: deliveriesOf(choices.flat(), program),
+    purchases: wants.map((want, i) => purchaseOf(want, baskets[i]!)),
+    cutting: baskets.flatMap(({ cut }) => cut?.plan ?? []),
+    deliveries: deliveriesOf(
+      baskets.flatMap(({ packs }) => packs),
+      program,
+    ),
   };
 }
 
-/** So many of one pack. */
-interface Choice {
-  readonly offer: Offer;
-  readonly count: number;
-}
-
-/** The cheapest whole packs among some suppliers; where no price is known, as many as needed of the usual pack. */
-function packsFor({ toBuy, offers }: Want, isOpen: (offer: Offer) => boolean): readonly Choice[] {
-  const [usual] = offers;
-  if (!usual || toBuy.equals(zero)) return [];
-  if (!usual.price) return [{ offer: usual, count: ceil(toBuy.div(usual.holds)) }];
-  const open = offers.filter(isOpen);
-  const { counts } = leastCostPacks(
-    toBuy,
-    open.map(({ holds, price }) => ({ holds, price: price! })),
-  );
-  return open.map((offer, i) => ({ offer, count: counts[i]! })).filter(({ count }) => count > 0);
-}
-
-function purchaseOf(want: Want, choice: readonly Choice[], byArea: boolean): Purchase {
-  const { material, unit, needed, inStock, toBuy } = want;
-  const bought = sum(choice, ({ holds }) => holds);
-  const fromStock = inStock.compare(needed) < 0 ? inStock : needed;
-  const left = material.free ? zero : inStock.add(bought).sub(needed);
-  const isPriced = toBuy.equals(zero) || (choice.length > 0 && choice.every(({ offer }) => offer.price));
+function purchaseOf({ material, needed }: Want, { packs, fromStock, left, cut }: Basket): Purchase {
+  const { unit } = needed;
+  const isBought = packs.length > 0 || fromStock.equals(needed.value) || material.free;
+  const isPriced = isBought && packs.every(({ offer }) => offer.price);
   return {
     material: material.id,
-    needed: { value: needed, unit },
+    needed,
     fromStock: { value: fromStock, unit },
-    packs: choice.map(({ offer, count }) => ({ pack: offer.pack, count })),
-    ...(isPriced ? { cost: priceOf(choice) } : {}),
-    left: { value: left.compare(zero) < 0 ? zero : left, unit },
-    byArea,
+    packs: packs.map(({ offer, count }) => ({ pack: offer.pack, count })),
+    ...(isPriced ? { cost: priceOf(packs) } : {}),
+    left: { value: left, unit },
+    ...(cut ? { leftPieces: cut.left } : {}),
   };
-}
-
-function sum(choice: readonly Choice[], of: (offer: Offer) => Exact): Exact {
-  return choice.reduce((all, { offer, count }) => all.add(of(offer).mul(exact(count))), zero);
-}
-
-/** As far as prices are known. */
-function priceOf(choice: readonly Choice[]): Exact {
-  return sum(choice, ({ price }) => price ?? zero);
 }
 
 /** One for each supplier that anything is bought from, in the order of the program. */

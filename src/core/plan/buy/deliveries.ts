@@ -1,12 +1,13 @@
-import type { Program } from '../model/program.ts';
-import { inCurrency } from '../money/money.ts';
-import { type Exact, zero } from '../quantity/exact.ts';
-import { leastCostPacks } from '../solve/packs/least-cost-packs.ts';
-import type { Offer, Want } from './offers.ts';
+import type { Program } from '../../model/program.ts';
+import { inCurrency } from '../../money/money.ts';
+import { type Exact, zero } from '../../quantity/exact.ts';
+import { type Offer, priceOf } from '../supply/offers.ts';
+import type { Want } from './want.ts';
 
 /** The suppliers of a plan. */
 export interface Suppliers {
-  readonly sellsFrom: (offer: Offer) => boolean;
+  /** The offers of what is needed that are theirs; all of them where no price is known. */
+  readonly openTo: (want: Want) => readonly Offer[];
 }
 
 /** Above so many suppliers that charge for delivery, sets of them are not compared: packs alone decide. */
@@ -21,19 +22,26 @@ const comparedAtMost = 8;
  * Ties: fewest suppliers, then those listed first. Who charges nothing for delivery is always in the set.
  */
 export function suppliersToBuyFrom(wants: readonly Want[], program: Program): Suppliers {
-  const bought = wants.filter(({ toBuy, offers }) => toBuy.compare(zero) > 0 && offers[0]?.price);
+  const bought = wants.filter((want) => isPriced(want) && want.buyFrom(want.offers)!.packs.length > 0);
   const charging = Object.keys(program.suppliers).filter(
     (id) =>
       isCharging(id, program) && bought.some(({ offers }) => offers.some(({ supplier }) => supplier === id)),
   );
   const sets = charging.length > comparedAtMost ? [charging] : setsOf(charging);
-  const priceIn = basketPrices(bought, charging, program);
   let best: { readonly set: readonly string[]; readonly price: Exact } | undefined;
   for (const set of sets) {
-    const price = priceIn(set);
+    const price = basketPrice(bought, (offer) => isIn(offer, set, charging), program);
     if (price && (!best || price.compare(best.price) < 0)) best = { set, price };
   }
-  return { sellsFrom: ({ supplier }) => isIn(supplier, best?.set ?? charging, charging) };
+  const set = best?.set ?? charging;
+  return {
+    openTo: (want) =>
+      isPriced(want) ? want.offers.filter((offer) => isIn(offer, set, charging)) : want.offers,
+  };
+}
+
+function isPriced({ offers }: Want): boolean {
+  return offers[0]?.price !== undefined;
 }
 
 function isCharging(id: string, program: Program): boolean {
@@ -50,52 +58,23 @@ function setsOf(ids: readonly string[]): readonly (readonly string[])[] {
   return [...sets].sort((a, b) => a.length - b.length);
 }
 
-function isIn(supplier: string | undefined, set: readonly string[], charging: readonly string[]): boolean {
+function isIn({ supplier }: Offer, set: readonly string[], charging: readonly string[]): boolean {
   return supplier === undefined || !charging.includes(supplier) || set.includes(supplier);
 }
 
 /** Price of all that is bought from one set, with delivery; `undefined` where something is not sold in it. */
-function basketPrices(
+function basketPrice(
   bought: readonly Want[],
-  charging: readonly string[],
+  isOpen: (offer: Offer) => boolean,
   program: Program,
-): (set: readonly string[]) => Exact | undefined {
-  const known = bought.map(() => new Map<string, ReadonlyMap<string, Exact>>());
-  const goodsOf = (
-    want: Want,
-    index: number,
-    set: readonly string[],
-  ): ReadonlyMap<string, Exact> | undefined => {
-    const open = want.offers.filter(({ supplier }) => isIn(supplier, set, charging));
-    const key = open.map(({ pack }) => pack).join();
-    if (open.length === 0) return undefined;
-    if (!known[index]!.has(key)) known[index]!.set(key, goodsBySupplier(want, open));
-    return known[index]!.get(key);
-  };
-  return (set) => {
-    const goods = bought.map((want, index) => goodsOf(want, index, set));
-    return goods.every((each) => each !== undefined) ? withDelivery(goods, program) : undefined;
-  };
-}
-
-/** What the cheapest packs of one material cost, by supplier (`''` where nobody is named). */
-function goodsBySupplier(want: Want, open: readonly Offer[]): ReadonlyMap<string, Exact> {
-  const { counts } = leastCostPacks(
-    want.toBuy,
-    open.map(({ holds, price }) => ({ holds, price: price! })),
-  );
-  const goods = new Map<string, Exact>();
-  open.forEach(({ supplier = '', price }, i) => {
-    if (counts[i]! > 0) goods.set(supplier, (goods.get(supplier) ?? zero).add(price!.mul(counts[i]!)));
-  });
-  return goods;
-}
-
-function withDelivery(goods: readonly ReadonlyMap<string, Exact>[], program: Program): Exact {
-  const suppliers = [...new Set(goods.flatMap((each) => [...each.keys()]))];
-  return suppliers.reduce((all, id) => {
-    const sum = goods.reduce((sum, each) => sum.add(each.get(id) ?? zero), zero);
-    return all.add(sum).add(chargeFor(id, sum, program));
+): Exact | undefined {
+  const baskets = bought.map((want) => want.buyFrom(want.offers.filter(isOpen)));
+  const packs = baskets.flatMap((basket) => basket?.packs ?? []);
+  const suppliers = [...new Set(packs.map(({ offer }) => offer.supplier))];
+  if (baskets.includes(undefined)) return undefined;
+  return suppliers.reduce((all, supplier) => {
+    const goods = priceOf(packs.filter(({ offer }) => offer.supplier === supplier));
+    return all.add(goods).add(chargeFor(supplier, goods, program));
   }, zero);
 }
 

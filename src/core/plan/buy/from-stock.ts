@@ -1,21 +1,25 @@
-import type { Workspace } from '../model/workspace.ts';
-import { type Exact, zero } from '../quantity/exact.ts';
-import type { Line } from './line.ts';
-import { requirementsOf } from './requirements.ts';
-import type { Purchase } from './result.ts';
-import { needsOf } from './scale.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { type Exact, zero } from '../../quantity/exact.ts';
+import type { Line } from '../demand/line.ts';
+import { requirementsOf } from '../scale/requirements.ts';
+import type { CuttingPlan, Purchase } from '../result.ts';
+import { needsLeft } from '../demand/needs-left.ts';
 
 /**
  * Of each line how many of the first models the stock of a material is enough for: they need not wait for what is
  * ordered. Lines are served in their order.
  *
  *     200 g in stock, 120 g a model   ->   model 1 begins at once, the others when the rest is there
+ *
+ * @param cut  Of what is cut: the models before the first that has a piece from what is bought.
  */
 export function modelsFromStock(
   { material, fromStock }: Purchase,
+  cut: CuttingPlan | undefined,
   lines: readonly Line[],
   workspace: Workspace,
 ): readonly number[] {
+  if (cut) return lines.map(({ made }, line) => Math.min(made, firstFromPacks(cut, line) - 1));
   let left = fromStock.value;
   return lines.map((line) => {
     const needed = (models: number): Exact => needOf(material, line, models, workspace);
@@ -25,10 +29,17 @@ export function modelsFromStock(
   });
 }
 
+/** The first model of a line with a piece from a pack. */
+function firstFromPacks({ layouts }: CuttingPlan, line: number): number {
+  const bought = layouts.filter(({ pack }) => pack !== undefined).flatMap(({ pieces }) => pieces);
+  const models = bought.flatMap((piece) => (piece.line === line ? (piece.model ?? []) : []));
+  return models.reduce((first, model) => Math.min(first, model), Infinity);
+}
+
 /** What the first models of a line take of a material, in the unit in which it is bought. */
-function needOf(material: string, { at, made }: Line, models: number, workspace: Workspace): Exact {
+function needOf(material: string, line: Line, models: number, workspace: Workspace): Exact {
   if (models === 0) return zero;
-  const requirements = requirementsOf([{ at, needs: needsOf(at, models, made) }], workspace);
+  const requirements = requirementsOf([{ at: line.at, needs: needsLeft(line, models) }], workspace);
   return requirements.find((requirement) => requirement.material === material)?.amount.value ?? zero;
 }
 

@@ -1,14 +1,14 @@
-import type { Workspace } from '../model/workspace.ts';
-import { inCurrency } from '../money/money.ts';
-import { type Exact, exact, zero } from '../quantity/exact.ts';
-import type { Bought } from './buy.ts';
-import { knowsCharge } from './deliveries.ts';
-import { type Lines, rolledUp, shareOf } from './inserts.ts';
-import { goodOnes } from './line.ts';
-import { unitPrice } from './offers.ts';
-import { sharedOutlay } from './outlay.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { inCurrency } from '../../money/money.ts';
+import { type Exact, exact, zero } from '../../quantity/exact.ts';
+import type { Bought } from '../buy/buy.ts';
+import { knowsCharge } from '../buy/deliveries.ts';
+import { type Lines, borneBy, rolledUp } from '../demand/inserts.ts';
+import { forEachGood } from '../demand/line.ts';
+import { unitPrice } from '../supply/offers.ts';
+import { outlayOf, sharedOutlay } from './outlay.ts';
 import { costPerUse } from './per-use.ts';
-import type { LineCost, PlanCost, Requirement, ToolNeed } from './result.ts';
+import type { LineCost, PlanCost, Requirement, ToolNeed } from '../result.ts';
 import { toolOutlay, toolWear } from './tools.ts';
 import { plus, usedByRow } from './used.ts';
 
@@ -26,9 +26,8 @@ export interface ToCost extends Bought, Lines {
  * enters "at least".
  */
 export function costOf(work: ToCost): PlanCost {
-  const { lines, purchases, deliveries, tools, handsOn, workspace } = work;
-  const packs = purchases.map(({ cost }) => cost ?? zero).reduce(plus, zero);
-  const outlay = deliveries.map(({ charge }) => charge).reduce(plus, packs);
+  const { lines, tools, handsOn, workspace } = work;
+  const outlay = outlayOf(work);
   const toBuy = toolOutlay(tools, workspace);
   return {
     currency: workspace.program.currency,
@@ -72,7 +71,7 @@ function lineCosts(work: ToCost): readonly LineCost[] {
     handsOn.map((minutes) => wage.mul(exact(minutes)).div(exact(60))),
   );
   return lines.map((line, i) => {
-    const each = (all: Exact): Exact => all.div(exact(goodOnes(line)));
+    const each = (all: Exact): Exact => forEachGood(line, all);
     const perUse = costPerUse(line, withInserts(work, i, ownRows[i]!, used), workspace);
     return {
       used: each(used[i]!),
@@ -99,6 +98,6 @@ function withInserts(
 ): readonly Exact[] {
   return rows.map((own, row) => {
     const insert = inserts.find((other) => other.into === line && other.row === row);
-    return insert ? shareOf(lines[insert.of]!, insert.count).mul(used[insert.of]!) : own;
+    return insert ? borneBy(insert, lines, used[insert.of]!) : own;
   });
 }

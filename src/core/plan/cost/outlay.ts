@@ -1,7 +1,15 @@
-import { allocate } from '../money/money.ts';
-import { type Exact, exact, floor, zero } from '../quantity/exact.ts';
+import { allocate } from '../../money/money.ts';
+import { type Exact, exact, floor, zero } from '../../quantity/exact.ts';
+import type { Bought } from '../buy/buy.ts';
 import type { ToCost } from './cost.ts';
-import type { Delivery, Purchase } from './result.ts';
+import type { Delivery, Purchase } from '../result.ts';
+import { plus } from './used.ts';
+
+/** Packs and deliveries, as far as prices are known. */
+export function outlayOf({ purchases, deliveries }: Pick<Bought, 'purchases' | 'deliveries'>): Exact {
+  const packs = purchases.map(({ cost }) => cost ?? zero).reduce(plus, zero);
+  return deliveries.map(({ charge }) => charge).reduce(plus, packs);
+}
 
 /**
  * What each line bears of the outlay: the packs of a material by how much of it each line uses (which is its used

@@ -1,9 +1,9 @@
-import type { Rational } from '../model/values.ts';
-import { type Exact, exact, one, zero } from '../quantity/exact.ts';
-import { ratio } from '../quantity/quantity.ts';
-import type { Line } from './line.ts';
-import { stockFor } from './scale.ts';
-import type { Draw } from './shares.ts';
+import type { Rational } from '../../model/values.ts';
+import { type Exact, exact, one, zero } from '../../quantity/exact.ts';
+import { ratio } from '../../quantity/quantity.ts';
+import type { Line } from '../demand/line.ts';
+import { stockFor } from '../scale/scale.ts';
+import type { Draw } from '../scale/shares.ts';
 import { plus } from './used.ts';
 
 /** What a part lasts, and the cost of what ends in it, over all models of a line. */

@@ -1,9 +1,9 @@
-import type { GuideAt, UsedInUse } from '../model/guide.ts';
-import type { Workspace } from '../model/workspace.ts';
-import type { AtLevel } from '../model/values.ts';
-import { type Exact, exact, zero } from '../quantity/exact.ts';
-import { type Line, goodOnes } from './line.ts';
-import { unitPrice } from './offers.ts';
+import type { GuideAt, UsedInUse } from '../../model/guide.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import type { AtLevel } from '../../model/values.ts';
+import { type Exact, exact, zero } from '../../quantity/exact.ts';
+import { type Line, forEachGood } from '../demand/line.ts';
+import { unitPrice } from '../supply/offers.ts';
 import { usedByPart } from './parts.ts';
 import { plus } from './used.ts';
 
@@ -17,9 +17,8 @@ export function costPerUse(line: Line, rows: readonly Exact[], workspace: Worksp
   const { at } = line;
   const whole = [{ lasts: at.lasts, used: rows.reduce(plus, zero) }];
   const parts = at.parts.length === 0 ? whole : usedByPart(line, rows);
-  const each = (all: Exact): Exact => all.div(exact(goodOnes(line)));
   const worn = parts.flatMap(({ lasts, used }) =>
-    lasts === undefined ? [] : [each(used).div(exact(lasts))],
+    lasts === undefined ? [] : [forEachGood(line, used).div(exact(lasts))],
   );
   return worn.length < parts.length ? undefined : worn.reduce(plus, betweenUses(at, workspace));
 }

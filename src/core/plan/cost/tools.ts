@@ -1,12 +1,12 @@
-import type { Workspace } from '../model/workspace.ts';
-import { inCurrency } from '../money/money.ts';
-import { type Exact, exact, zero } from '../quantity/exact.ts';
-import type { Line } from './line.ts';
-import { peakOf } from './peak.ts';
-import { mostByOne, toolsNamed } from './resources.ts';
-import type { PlannedJob, ToolNeed } from './result.ts';
-import { modelsServed } from './runs.ts';
-import { type ToolRowAt, isInHand } from './step-uses.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { inCurrency } from '../../money/money.ts';
+import { type Exact, exact, zero } from '../../quantity/exact.ts';
+import type { Line } from '../demand/line.ts';
+import { peakOf } from '../schedule/peak.ts';
+import { mostByOne, toolsNamed } from '../schedule/resources.ts';
+import type { PlannedJob, ToolNeed } from '../result.ts';
+import { modelsServed } from '../scale/runs.ts';
+import { type StepAt, type ToolRowAt, isInHand } from '../scale/step-uses.ts';
 
 /**
  * How many of each tool are needed at once, owned, and to buy. Without a schedule, what a single run takes.
@@ -18,7 +18,7 @@ export function toolNeeds(
   { program }: Workspace,
   jobs: readonly PlannedJob[],
 ): readonly ToolNeed[] {
-  return toolsNamed(lines).map((tool) => {
+  return toolsNamed(lines.filter(({ made }) => made > 0)).map((tool) => {
     const peak = Math.max(peakOf(tool, lines, jobs), mostByOne(lines, tool));
     const owned = program.owned[tool];
     return { tool, peak, ...(owned === undefined ? {} : { owned }), toBuy: Math.max(0, peak - (owned ?? 0)) };
@@ -63,9 +63,11 @@ export function toolWear(
   };
 }
 
-function usesOfTool({ at, made }: Line, row: ToolRowAt): number {
-  const inHand = at.steps.filter((step) => isInHand(at, row, step));
-  const handled = inHand.reduce((sum, step) => sum + Math.ceil(made / modelsServed(at, step.for, made)), 0);
-  const held = row.held || inHand.length === 0 ? Math.ceil(made / row.holds) : 0;
-  return (handled + held) * row.count;
+/** Runs that are past have worn theirs. */
+function usesOfTool({ at, made, past }: Line, row: ToolRowAt): number {
+  const runsOf = (step: StepAt, index: number): number =>
+    isInHand(at, row, step) ? Math.ceil((made - past[index]!) / modelsServed(at, step.for, made)) : 0;
+  const handled = at.steps.map(runsOf).reduce((sum, runs) => sum + runs, 0);
+  const isInHandOnly = !row.held && at.steps.some((step) => isInHand(at, row, step));
+  return (handled + (isInHandOnly ? 0 : Math.ceil(made / row.holds))) * row.count;
 }

@@ -1,9 +1,9 @@
-import type { Workspace } from '../model/workspace.ts';
-import { type Exact, zero } from '../quantity/exact.ts';
-import { type Measure, add, ratio } from '../quantity/quantity.ts';
-import type { Line } from './line.ts';
-import { unitPrice } from './offers.ts';
-import { isGuide } from './requirements.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { type Exact, zero } from '../../quantity/exact.ts';
+import { type Measure, add, ratio } from '../../quantity/quantity.ts';
+import type { Line } from '../demand/line.ts';
+import { unitPrice } from '../supply/offers.ts';
+import { isGuide } from '../scale/requirements.ts';
 
 /**
  * Used cost of each row of a line's materials: what ends in the models, with waste, at the price of the usual packs. A

@@ -1,13 +1,13 @@
-import type { Diagnostic } from '../diagnostic.ts';
-import type { Guide } from '../model/guide.ts';
-import { planAt } from '../model/plan-at.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { nearName } from '../near-name.ts';
-import type { DemandLine } from './demand.ts';
+import type { Diagnostic } from '../../diagnostic.ts';
+import type { Guide } from '../../model/guide.ts';
+import { planAt } from '../../model/plan-at.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { nearName } from '../../near-name.ts';
+import type { DemandLine } from '../demand.ts';
 import type { Asked } from './line.ts';
 import { partAlone } from './part-alone.ts';
-import { refusal } from './refusal.ts';
-import { densityOf } from './requirements.ts';
+import { refusal } from '../refusal.ts';
+import { densityOf } from '../scale/requirements.ts';
 
 /** A batch has so many models at most. */
 export const batchUpTo = 10_000;

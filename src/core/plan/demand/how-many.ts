@@ -1,27 +1,35 @@
-import { type Exact, ceil, exact, zero } from '../quantity/exact.ts';
+import { type Exact, ceil, exact, zero } from '../../quantity/exact.ts';
 
-/** How many are wanted, spare, and made so that as many good ones are left. */
+/** How many are wanted, spare, ready already, and to be made so that as many good ones are there. */
 export interface HowMany {
   /** Those that go into other models of the plan included. */
   readonly wanted: number;
   readonly spares: number;
-  readonly made: number;
+  /** Of those wanted and spare so many need not be made. */
+  readonly finished: number;
+  /** The least number to make. */
+  readonly enough: number;
 }
 
 /**
- * Models to make so that `wanted` good ones are left, and spares.
+ * Models to make so that `wanted` good ones are there, and spares.
  *
  *     100 at 10 % spares -> 110      9 good of 10 -> ceil(10 / 9/10) = 12      8 at 5 % -> 9: one spare at least
+ *     10 and 1 spare, 4 ready -> 6 + 1      11 ready -> 0
  *
  * @param asked      Wanted for themselves: they alone have spares.
  * @param forOthers  Wanted for other models of the plan, whose own spares are counted there.
  * @param yields     Good ones of those made, above 0 up to 1.
- * @param rate       Share of spares; zero for none.
+ * @param rate       Share of spares, of all that are asked for, ready or not; zero for none.
+ * @param ready      Good ones that are there: they count as wanted first, then as spares.
  */
-export function howMany(asked: number, forOthers: number, yields: Exact, rate: Exact): HowMany {
+export function howMany(asked: number, forOthers: number, yields: Exact, rate: Exact, ready = 0): HowMany {
   const spares = asked > 0 && rate.compare(zero) > 0 ? Math.max(1, ceil(rate.mul(exact(asked)))) : 0;
   const wanted = asked + forOthers;
-  return { wanted, spares, made: ceil(exact(wanted).div(yields)) + spares };
+  const finished = Math.min(ready, wanted + spares);
+  const toMake = Math.max(0, wanted - finished);
+  const sparesToMake = Math.min(spares, wanted + spares - finished);
+  return { wanted, spares, finished, enough: ceil(exact(toMake).div(yields)) + sparesToMake };
 }
 
 /**

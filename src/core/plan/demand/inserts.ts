@@ -1,10 +1,11 @@
-import type { Diagnostic } from '../diagnostic.ts';
-import { planAt } from '../model/plan-at.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { type Exact, ceil, exact, zero } from '../quantity/exact.ts';
-import { type Asked, type Line, goodOnes, lineOf } from './line.ts';
-import { refusal } from './refusal.ts';
-import { isGuide } from './requirements.ts';
+import type { Diagnostic } from '../../diagnostic.ts';
+import { planAt } from '../../model/plan-at.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { type Exact, ceil, exact, zero } from '../../quantity/exact.ts';
+import type { Finished } from '../demand.ts';
+import { type Asked, type Line, forEachGood, lineOf } from './line.ts';
+import { refusal } from '../refusal.ts';
+import { isGuide } from '../scale/requirements.ts';
 
 /** Models of one line that go into those of another: an insert for a block. */
 export interface Insert {
@@ -13,8 +14,10 @@ export interface Insert {
   readonly row: number;
   /** The line that makes them. */
   readonly of: number;
-  /** Good ones, for all models of `into`. */
+  /** Good ones, for all models of `into` that still need theirs. */
   readonly count: number;
+  /** So many of the same line go elsewhere before these. Finished ones go first. */
+  readonly before: number;
 }
 
 /** The lines of a plan, those included that make models for others. */
@@ -33,6 +36,7 @@ export function withInserts(
   asked: readonly Asked[],
   workspace: Workspace,
   spares: Exact,
+  finished: readonly Finished[] = [],
 ): Lines | { readonly refused: readonly Diagnostic[] } {
   const all = [...asked];
   for (const { at } of all) {
@@ -49,7 +53,7 @@ export function withInserts(
         refusal('guide-in-itself', { guide: all.find(({ at }) => guidesUsed(at).length > 0)!.at.id }),
       ],
     };
-  return counted(all, order, workspace, spares);
+  return withoutIdle(counted(all, order, (asked) => lineOf(asked, workspace, spares, finished), workspace));
 }
 
 /** Ids of the guides whose models a guide uses. */
@@ -86,27 +90,41 @@ function usersFirst(lines: readonly Asked[], workspace: Workspace): number[] | u
 function counted(
   all: readonly Asked[],
   order: readonly number[],
+  count: (asked: Asked) => Line,
   workspace: Workspace,
-  spares: Exact,
 ): Lines {
   const lines: Line[] = [];
   const inserts: Insert[] = [];
   for (const index of order) {
-    const forOthers = inserts.filter(({ of }) => of === index).reduce((sum, { count }) => sum + count, 0);
-    const line = lineOf({ ...all[index]!, forOthers }, workspace, spares);
+    const line = count({ ...all[index]!, forOthers: countOf(inserts, index) });
     lines[index] = line;
     for (const { row, total } of line.needs.rows) {
       const { use } = line.at.materials[row]!;
-      if (!isGuide(use)) continue;
-      inserts.push({
-        into: index,
-        row,
-        of: findWhole(all, guideIn(use), workspace),
-        count: ceil(total.value),
-      });
+      const needed = isGuide(use) ? ceil(total.value) : 0;
+      if (needed === 0) continue;
+      const of = findWhole(all, guideIn(use), workspace);
+      inserts.push({ into: index, row, of, count: needed, before: countOf(inserts, of) });
     }
   }
   return { lines, inserts };
+}
+
+/** Models of a line that go into others. */
+function countOf(inserts: readonly Insert[], line: number): number {
+  return inserts.filter(({ of }) => of === line).reduce((sum, { count }) => sum + count, 0);
+}
+
+/** Without lines that nobody asked for and that nothing needs any more. */
+function withoutIdle({ lines, inserts }: Lines): Lines {
+  const kept = lines.flatMap(({ wanted }, line) => (wanted > 0 ? [line] : []));
+  return {
+    lines: kept.map((line) => lines[line]!),
+    inserts: inserts.map((insert) => ({
+      ...insert,
+      into: kept.indexOf(insert.into),
+      of: kept.indexOf(insert.of),
+    })),
+  };
 }
 
 /**
@@ -118,11 +136,13 @@ export function rolledUp({ lines, inserts }: Lines, own: readonly Exact[]): read
   const sumOf = (line: number): Exact =>
     inserts
       .filter(({ into }) => into === line)
-      .reduce((sum, { of, count }) => sum.add(shareOf(lines[of]!, count).mul(sumOf(of))), own[line] ?? zero);
+      .reduce((sum, insert) => sum.add(borneBy(insert, lines, sumOf(insert.of))), own[line] ?? zero);
   return lines.map((_, line) => sumOf(line));
 }
 
-/** So many of a line's good models. */
-export function shareOf(line: Line, count: number): Exact {
-  return exact(count).div(exact(goodOnes(line)));
+/** What the models made for an insert come to, of a sum over all that its line makes. */
+export function borneBy({ of, count, before }: Insert, lines: readonly Line[], all: Exact): Exact {
+  const { finished } = lines[of]!;
+  const made = Math.max(0, before + count - finished) - Math.max(0, before - finished);
+  return forEachGood(lines[of]!, all).mul(exact(made));
 }

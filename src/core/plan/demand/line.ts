@@ -1,12 +1,15 @@
-import type { Workspace } from '../model/workspace.ts';
-import type { GuideAt } from '../model/guide.ts';
-import { type Exact, exact } from '../quantity/exact.ts';
-import { type StepHazards, stepHazards } from './hazards.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import { type Exact, exact, zero } from '../../quantity/exact.ts';
+import { type StepHazards, stepHazards } from '../scale/hazards.ts';
+import type { Finished } from '../demand.ts';
 import { type HowMany, howMany, inFullRuns } from './how-many.ts';
-import { densityOf } from './requirements.ts';
-import { modelsServed } from './runs.ts';
-import { type Needs, needsOf } from './scale.ts';
-import { type Draw, drawsOf } from './shares.ts';
+import { needsLeft } from './needs-left.ts';
+import { inPastRuns, readyMade } from './ready-made.ts';
+import { densityOf } from '../scale/requirements.ts';
+import { modelsServed } from '../scale/runs.ts';
+import type { Needs } from '../scale/scale.ts';
+import { type Draw, drawsOf } from '../scale/shares.ts';
 
 /** Models of one guide and level while they are planned. */
 export interface Line extends HowMany {
@@ -14,6 +17,11 @@ export interface Line extends HowMany {
   /** The part that is made alone; absent where whole models are. */
   readonly part?: string;
   readonly forOthers: number;
+  /** Models made, numbered from 1: none where all are finished, more than enough where runs are always full. */
+  readonly made: number;
+  /** For each step: so many of the first models stand in runs that need not be done. */
+  readonly past: readonly number[];
+  /** Without what past runs have used. */
   readonly needs: Needs;
   readonly draws: readonly Draw[];
   readonly hazards: readonly StepHazards[];
@@ -28,23 +36,39 @@ export interface Asked {
   readonly forOthers: number;
 }
 
-/** @param spares  Share of spares. */
-export function lineOf(asked: Asked, workspace: Workspace, spares: Exact): Line {
-  const { at, wanted, forOthers } = asked;
-  const counts = howMany(wanted, forOthers, exact(at.yields), spares);
+/**
+ * @param spares    Share of spares.
+ * @param finished  Models that are there already, of any guide.
+ */
+export function lineOf(
+  asked: Asked,
+  workspace: Workspace,
+  spares: Exact,
+  finished: readonly Finished[],
+): Line {
+  const { at, part, wanted, forOthers } = asked;
+  const { ready, past } = readyMade(at, part, workspace.guides[at.id]!, finished);
+  const counts = howMany(wanted, forOthers, exact(at.yields), spares, ready);
   const alwaysFull = at.steps.filter(({ partial }) => !partial).map((step) => modelsServed(at, step.for, 1));
-  const made = inFullRuns(counts.made, alwaysFull);
-  return {
+  const made = inFullRuns(counts.enough, alwaysFull);
+  const line = {
     ...asked,
     ...counts,
     made,
-    needs: needsOf(at, made, made),
+    past: at.steps.map((step, index) => inPastRuns(at, step, made, past[index]!)),
     draws: drawsOf(at, (material) => densityOf(workspace.materials[material])),
     hazards: stepHazards(at, workspace),
   };
+  return { ...line, needs: needsLeft(line, made) };
 }
 
-/** Wanted and spare ones: what "each" divides by. */
-export function goodOnes({ wanted, spares }: HowMany): number {
-  return wanted + spares;
+/** What "each" divides by: wanted and spare ones, but for those that are finished. */
+export function goodOnes({ wanted, spares, finished }: HowMany): number {
+  return wanted + spares - finished;
+}
+
+/** A sum over all models of a line for each good one; nothing where none is made. */
+export function forEachGood(line: HowMany, all: Exact): Exact {
+  const good = goodOnes(line);
+  return good === 0 ? zero : all.div(exact(good));
 }

@@ -1,10 +1,10 @@
-import type { Diagnostic } from '../diagnostic.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { ceil, exact } from '../quantity/exact.ts';
-import { ratio } from '../quantity/quantity.ts';
+import type { Diagnostic } from '../../diagnostic.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { ceil, exact } from '../../quantity/exact.ts';
+import { ratio } from '../../quantity/quantity.ts';
 import type { Line } from './line.ts';
-import { warning } from './refusal.ts';
-import { needsOf } from './scale.ts';
+import { warning } from '../refusal.ts';
+import { needsOf } from '../scale/scale.ts';
 
 /** From so many times the author's own batch on, more of it is another risk. Common practice, no source. */
 const farMore = exact(4);

@@ -1,7 +1,7 @@
-import type { GuideAt, RowsWithLevels } from '../model/guide.ts';
-import { exact, one, rational, zero } from '../quantity/exact.ts';
-import { type DensityOf, type Draw, drawsOf } from './shares.ts';
-import type { RowAt, StepAt } from './step-uses.ts';
+import type { GuideAt, RowsWithLevels } from '../../model/guide.ts';
+import { exact, one, rational, zero } from '../../quantity/exact.ts';
+import { type DensityOf, type Draw, drawsOf } from '../scale/shares.ts';
+import type { RowAt, StepAt } from '../scale/step-uses.ts';
 
 /**
  * A guide with only what makes one of its parts: the steps for each of it, and of each row what they use.

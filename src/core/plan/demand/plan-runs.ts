@@ -1,9 +1,9 @@
-import type { Workspace } from '../model/workspace.ts';
-import type { Clock } from './clock.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import type { Clock } from '../time/clock.ts';
 import type { Line } from './line.ts';
-import { modelsServed, runsOf } from './runs.ts';
-import { handsOnMinutes, waitMinutes } from './step-times.ts';
-import type { StepAt } from './step-uses.ts';
+import { modelsServed, runsOf } from '../scale/runs.ts';
+import { handsOnMinutes, waitMinutes } from '../scale/step-times.ts';
+import type { StepAt } from '../scale/step-uses.ts';
 
 /** One carrying-out of a step of a line. Runs stand in the order of lines, steps and models. */
 export interface Run {
@@ -17,17 +17,23 @@ export interface Run {
   readonly wait: number;
   /** Nobody is needed for no time at all. */
   readonly people: number;
+  /** All its models are past it: it takes no time, nobody and nothing, and is told nowhere. */
+  readonly past: boolean;
 }
 
 export function runsOfPlan(lines: readonly Line[], workspace: Workspace, clock: Clock): readonly Run[] {
-  return lines.flatMap(({ at, made }, line) =>
-    at.steps.flatMap((step) => {
+  return lines.flatMap(({ at, made, past }, line) =>
+    at.steps.flatMap((step, index) => {
       const wait = waitMinutes(step, workspace, clock);
       const runs = runsOf(modelsServed(at, step.for, made), made);
-      const [full, last] = [runs[0]!, runs.at(-1)!].map((models) => handsOnMinutes(step, models.length));
+      const [full, last] = [runs[0], runs.at(-1)].map(
+        (models) => models && handsOnMinutes(step, models.length),
+      );
       return runs.map((models, run) => {
-        const handsOn = run < runs.length - 1 ? full! : last!;
-        return { line, step, run, models, handsOn, wait, people: handsOn > 0 ? step.people : 0 };
+        const isPast = models[0]! <= past[index]!;
+        const handsOn = isPast ? 0 : run < runs.length - 1 ? full! : last!;
+        const people = handsOn > 0 ? step.people : 0;
+        return { line, step, run, models, handsOn, wait: isPast ? 0 : wait, people, past: isPast };
       });
     }),
   );

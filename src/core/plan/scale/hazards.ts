@@ -1,8 +1,8 @@
-import type { GuideAt } from '../model/guide.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { exact } from '../quantity/exact.ts';
-import { convert, measure } from '../quantity/quantity.ts';
-import { dimensionOf } from '../quantity/units.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { exact } from '../../quantity/exact.ts';
+import { convert, measure } from '../../quantity/quantity.ts';
+import { dimensionOf } from '../../quantity/units.ts';
 import { type StepAt, materialsOf, toolsOf } from './step-uses.ts';
 
 /** What can hurt in one step, and where it comes from. */

@@ -1,9 +1,9 @@
-import type { GuideAt } from '../model/guide.ts';
-import type { Material } from '../model/material.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { exact, zero } from '../quantity/exact.ts';
-import { type Measure, add, areaOf, convert, measure, times } from '../quantity/quantity.ts';
-import type { Requirement } from './result.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import type { Material, Pack } from '../../model/material.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { exact, zero } from '../../quantity/exact.ts';
+import { type Measure, add, areaOf, convert, measure, times } from '../../quantity/quantity.ts';
+import type { Requirement } from '../result.ts';
 import type { Needs } from './scale.ts';
 
 /**
@@ -74,7 +74,7 @@ function buyingUnit({ packs }: Material): string | undefined {
 }
 
 /** All that a pack holds: `5 x 450 mm x 300 mm` is 675,000 mm². */
-export function packContent({ holds }: Material['packs'][number]): Measure {
+export function packContent({ holds }: Pick<Pack, 'holds'>): Measure {
   const each = 'sides' in holds.each ? areaOf(holds.each) : measure(holds.each);
   return times(each, exact(holds.count));
 }

@@ -1,4 +1,4 @@
-import type { Basis, GuideAt } from '../model/guide.ts';
+import type { Basis, GuideAt } from '../../model/guide.ts';
 
 /**
  * Models that a full run, or one amount, serves: as many as one of the tool holds, every K, all of the batch.

@@ -1,8 +1,8 @@
-import { Bug } from '../diagnostic.ts';
-import type { GuideAt } from '../model/guide.ts';
-import { type Exact, ceil, exact, one, zero } from '../quantity/exact.ts';
-import { type Measure, add, areaOf, measure, ratio, times } from '../quantity/quantity.ts';
-import type { MixNeed, RowNeed } from './result.ts';
+import { Bug } from '../../diagnostic.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import { type Exact, ceil, exact, one, zero } from '../../quantity/exact.ts';
+import { type Measure, add, areaOf, measure, ratio, times } from '../../quantity/quantity.ts';
+import type { MixNeed, RowNeed } from '../result.ts';
 import { modelsServed } from './runs.ts';
 import type { MixAt, RowAt } from './step-uses.ts';
 
@@ -39,7 +39,9 @@ export function portionsFor(at: GuideAt, row: RowAt, models: number, made: numbe
 
 /** The share of those portions that is used: all, but of what does for many models only so many of them. */
 function shareUsed(row: RowAt, portions: number, models: number): Exact {
-  return row.does === undefined ? one : exact(models).div(exact(row.does)).div(exact(portions));
+  return row.does === undefined || portions === 0
+    ? one
+    : exact(models).div(exact(row.does)).div(exact(portions));
 }
 
 function amountNeed(row: RowAt, portions: number, models: number): Omit<RowNeed, 'row'> {
@@ -70,7 +72,7 @@ function pieceNeed(row: RowAt, portions: number, models: number): Omit<RowNeed, 
 }
 
 /** Pieces to cut so that whole extra ones cover the waste: 21 at 5 % -> 21 + 2. */
-function withExtras(pieces: number, row: RowAt): number {
+export function withExtras(pieces: number, row: RowAt): number {
   return pieces + ceil(exact(row.waste).mul(exact(pieces)));
 }
 

@@ -1,6 +1,6 @@
-import type { GuideAt } from '../model/guide.ts';
-import { type Exact, exact, one, zero } from '../quantity/exact.ts';
-import { type Measure, convert } from '../quantity/quantity.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import { type Exact, exact, one, zero } from '../../quantity/exact.ts';
+import { type Measure, convert } from '../../quantity/quantity.ts';
 import { amountOf } from './scale.ts';
 import { type Named, type StepUseAt, meaningOf, usesOf } from './step-uses.ts';
 

@@ -1,6 +1,6 @@
-import type { GuideAt } from '../model/guide.ts';
-import { type Measure, times } from '../quantity/quantity.ts';
-import type { StepTake } from './result.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import { type Measure, times } from '../../quantity/quantity.ts';
+import type { StepTake } from '../result.ts';
 import { type Needs, needsOf, portionsFor, stockFor } from './scale.ts';
 import type { Draw } from './shares.ts';
 
@@ -11,24 +11,26 @@ interface Sizes<T> {
   readonly one: T;
 }
 
+/** How many models each size is for. */
+interface Models {
+  readonly run: number;
+  readonly left: number;
+  readonly made: number;
+}
+
 /**
  * What one step takes, in the order in which it names it. Over all steps the totals add up to the rows.
  *
  * @param draws   Of this step alone.
- * @param models  Models in a full run of it; in a small batch, all there are.
+ * @param models  `run`: in a full run of it; in a small batch, all there are. `left`: in all its runs to come.
  */
-export function stepTakes(
-  at: GuideAt,
-  draws: readonly Draw[],
-  models: number,
-  made: number,
-): readonly StepTake[] {
-  const line = needsOf(at, made, made);
-  const run = models === made ? line : needsOf(at, models, made);
+export function stepTakes(at: GuideAt, draws: readonly Draw[], models: Models): readonly StepTake[] {
+  const line = needsOf(at, models.left, models.made);
+  const run = models.run === models.left ? line : needsOf(at, models.run, models.made);
   return draws.map((draw) => {
     if (draw.of === 'row') return rowTake(at, draw, line, run);
     if (draw.of === 'ingredient') return ingredientTake(draw, line, run);
-    return pieceTake(at, draw, line, models, made);
+    return pieceTake(at, draw, line, models);
   });
 }
 
@@ -62,15 +64,14 @@ function pieceTake(
   at: GuideAt,
   draw: Extract<Draw, { of: 'pieces' }>,
   line: Needs,
-  models: number,
-  made: number,
+  { run, left, made }: Models,
 ): StepTake {
   const row = at.materials[draw.row]!;
-  const [runs, all] = [portionsFor(at, row, models, made), portionsFor(at, row, made, made)];
+  const [runs, all] = [portionsFor(at, row, run, made), portionsFor(at, row, left, made)];
   const pieces = draw.pieces.map((piece) => {
     const total = line.rows[draw.row]!.pieces.find((need) => need.piece === piece)!.count;
     const one = row.pieces.find(({ id }) => id === piece)!.count;
-    return { piece, total, run: Math.floor((total * runs) / all), one };
+    return { piece, total, run: all === 0 ? 0 : Math.floor((total * runs) / all), one };
   });
   const stock = (size: keyof Sizes<number>): Measure =>
     stockFor(

@@ -1,10 +1,10 @@
-import { Bug } from '../diagnostic.ts';
-import type { GuideAt, WaitTime } from '../model/guide.ts';
-import type { Duration } from '../model/values.ts';
-import type { Workspace } from '../model/workspace.ts';
-import { exact } from '../quantity/exact.ts';
-import { minutesUp, secondsOf } from '../time/duration.ts';
-import { type Clock, limitMinutes } from './clock.ts';
+import { Bug } from '../../diagnostic.ts';
+import type { GuideAt, WaitTime } from '../../model/guide.ts';
+import type { Duration } from '../../model/values.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { exact } from '../../quantity/exact.ts';
+import { minutesUp, secondsOf } from '../../time/duration.ts';
+import { type Clock, limitMinutes } from '../time/clock.ts';
 import type { StepAt } from './step-uses.ts';
 
 /** Minutes of hands-on of one run: once, and for each model in it; rounded up once. */

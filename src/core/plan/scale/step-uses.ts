@@ -1,6 +1,6 @@
-import type { GuideAt } from '../model/guide.ts';
-import type { AtLevel } from '../model/values.ts';
-import type { StepUse } from '../model/guide.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import type { AtLevel } from '../../model/values.ts';
+import type { StepUse } from '../../model/guide.ts';
 
 /** A step, mix, row or use of a guide at one level. */
 export type StepAt = GuideAt['steps'][number];

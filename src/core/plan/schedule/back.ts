@@ -1,39 +1,27 @@
-import type { Calendar } from '../solve/schedule/problem.ts';
-import { assignBuilders } from './builders.ts';
+import { assignCrew } from '../../solve/schedule/crew.ts';
+import type { Calendar } from '../../solve/schedule/problem.ts';
 import { jobTools } from './job-tools.ts';
-import type { Jobs } from './jobs.ts';
-import type { Line } from './line.ts';
-import type { PlannedJob } from './result.ts';
+import type { PlannedJob } from '../result.ts';
+import type { Scheduled, ToSchedule } from './schedule-runs.ts';
 
-/** Times of the hands-on of every run, in minutes from the clock's origin. */
-export interface Times {
-  readonly starts: readonly number[];
-  readonly ends: readonly number[];
-}
-
-/**
- * A schedule as runs of guides: who does what with which tools, and when its wait is over. In order of start.
- *
- * @param origin  Added to every time.
- */
+/** A schedule as runs of guides: who does what with which tools, and when its wait is over. In order of start. */
 export function plannedJobs(
-  lines: readonly Line[],
-  { runs }: Jobs,
-  { starts, ends }: Times,
-  context: { readonly builders: number; readonly calendar: Calendar; readonly origin: number },
+  { lines, builders, clock }: Pick<ToSchedule, 'lines' | 'builders' | 'clock'>,
+  { jobs: { runs }, starts, ends }: Pick<Scheduled, 'jobs' | 'starts' | 'ends'>,
 ): readonly PlannedJob[] {
-  const inOrder = runs.map((_, job) => job).sort((a, b) => starts[a]! - starts[b]! || a - b);
+  const toDo = runs.flatMap(({ past }, job) => (past ? [] : [job]));
+  const inOrder = toDo.sort((a, b) => starts[a]! - starts[b]! || a - b);
   const tasks = [...new Set(runs.map(({ step }) => step))];
   const works = inOrder.map((job) => {
     const { people, step } = runs[job]!;
     return { start: starts[job]!, end: ends[job]!, people, task: tasks.indexOf(step) };
   });
-  const builders = assignBuilders(works, context.builders);
-  const shift = (minute: number): number => minute + context.origin;
+  const crews = assignCrew(works, builders);
+  const shift = (minute: number): number => minute + clock.origin;
   return inOrder.map((job, i) => {
     const { line, step, run, models, people, handsOn, wait } = runs[job]!;
     const [start, end] = [starts[job]!, ends[job]!];
-    const stretches = end - start > handsOn ? stretchesOf(context.calendar, start, end) : undefined;
+    const stretches = end - start > handsOn ? stretchesOf(clock.calendar, start, end) : undefined;
     return {
       line,
       step: step.id,
@@ -43,7 +31,7 @@ export function plannedJobs(
       end: shift(end),
       waitEnd: shift(end + wait),
       people,
-      builders: builders[i]!,
+      builders: crews[i]!,
       places: step.at,
       tools: jobTools(lines[line]!.at, step, models),
       ...(stretches ? { stretches: stretches.map(([from, to]) => [shift(from), shift(to)] as const) } : {}),

@@ -1,17 +1,20 @@
-import type { Hold, Moment } from '../solve/schedule/problem.ts';
+import type { Hold, Moment } from '../../solve/schedule/problem.ts';
 import { type Jobs, stepsAfter } from './jobs.ts';
-import type { Line } from './line.ts';
-import type { Run } from './plan-runs.ts';
+import type { Line } from '../demand/line.ts';
+import type { Run } from '../demand/plan-runs.ts';
 import type { Resources } from './resources.ts';
-import { modelsServed, runOf, runsOf } from './runs.ts';
-import type { StepAt, ToolRowAt } from './step-uses.ts';
+import { modelsServed, runOf, runsOf } from '../scale/runs.ts';
+import type { StepAt, ToolRowAt } from '../scale/step-uses.ts';
 
 /** Tools held over several steps, and places where models wait until they are taken on. */
 export function heldThings(lines: readonly Line[], jobs: Jobs, resources: Resources): readonly Hold[] {
   const tools = lines.flatMap((line, index) =>
     line.at.tools.flatMap((row) => toolHolds(line, index, row, jobs, resources.toolOf(row.use))),
   );
-  return [...tools, ...jobs.runs.flatMap((run, index) => waitingPlaces(lines, run, index, jobs, resources))];
+  const waiting = jobs.runs.flatMap((run, index) =>
+    run.past ? [] : waitingPlaces(lines, run, index, jobs, resources),
+  );
+  return [...tools, ...waiting];
 }
 
 /**

@@ -1,47 +1,52 @@
-import { type Exact, ceil, exact, floor } from '../quantity/exact.ts';
-import type { Lag } from '../solve/schedule/problem.ts';
-import type { Insert } from './inserts.ts';
+import { type Exact, ceil, exact, floor } from '../../quantity/exact.ts';
+import type { Lag } from '../../solve/schedule/problem.ts';
+import type { Insert } from '../demand/inserts.ts';
 import { type Jobs, stepsAfter } from './jobs.ts';
-import type { Line } from './line.ts';
-import { modelsServed, runOf } from './runs.ts';
-import type { StepAt } from './step-uses.ts';
+import type { Line } from '../demand/line.ts';
+import { modelsServed, runOf, runsOf } from '../scale/runs.ts';
+import type { StepAt } from '../scale/step-uses.ts';
 
 /**
  * Models that go into others are ready before the run that uses them: the first ones for the first that need them.
+ * Those that are finished go first, and nothing waits for them.
  *
  *     2 inserts a block:   the run of blocks [3 4] begins when inserts 5 to 8 are ready
  */
 export function insertLags(lines: readonly Line[], inserts: readonly Insert[], jobs: Jobs): readonly Lag[] {
-  return inserts.flatMap((insert, index) => {
-    const before = inserts.slice(0, index).filter(({ of }) => of === insert.of);
-    return lagsFor(
-      lines,
-      insert,
-      before.reduce((sum, { count }) => sum + count, 0),
-      jobs,
-    );
+  return inserts.flatMap((insert) => {
+    const { at, past } = lines[insert.into]!;
+    const using = usingSteps(lines[insert.into]!, insert.row);
+    const least = Math.min(...using.map((step) => past[at.steps.indexOf(step)]!));
+    return using.flatMap((step) => lagsFor(lines, insert, step, least, jobs));
   });
 }
 
-/** @param taken  Good ones that go elsewhere, before these. */
-function lagsFor(lines: readonly Line[], { into, row, of, count }: Insert, taken: number, jobs: Jobs): Lag[] {
-  const [user, maker] = [lines[into]!, lines[of]!];
-  const each = exact(count).div(exact(user.made));
-  return usingSteps(user, row).flatMap((step) => {
-    const served = modelsServed(user.at, step.for, user.made);
-    const runs = Array.from({ length: Math.ceil(user.made / served) }, (_, run) => run);
-    return runs.flatMap((run) => {
-      const last = Math.min((run + 1) * served, user.made);
-      const from = madeFor(maker, taken + floor(each.mul(exact(run * served))) + 1);
-      const to = madeFor(maker, taken + ceil(each.mul(exact(last))));
-      return readyBefore(maker, of, [from, to], jobs).map((job): Lag => [
-        job,
-        jobs.handsOn(into, step.id, run),
-        jobs.runs[job]!.wait,
-        'end',
-        'start',
-      ]);
-    });
+/** @param past  Models of the user that have theirs already, at whichever step. */
+function lagsFor(
+  lines: readonly Line[],
+  insert: Insert,
+  step: StepAt,
+  past: number,
+  jobs: Jobs,
+): readonly Lag[] {
+  const [user, maker] = [lines[insert.into]!, lines[insert.of]!];
+  const pastStep = user.past[user.at.steps.indexOf(step)]!;
+  const each = exact(insert.count).div(exact(user.made - past));
+  return runsOf(modelsServed(user.at, step.for, user.made), user.made).flatMap((models, run) => {
+    if (models[0]! <= pastStep) return [];
+    const [first, last] = [models[0]! - pastStep, models.at(-1)! - pastStep];
+    const ahead = insert.before - maker.finished;
+    const from = ahead + floor(each.mul(exact(first - 1))) + 1;
+    const to = ahead + Math.min(insert.count, ceil(each.mul(exact(last))));
+    if (to < 1) return [];
+    const awaited = [madeFor(maker, Math.max(1, from)), madeFor(maker, to)] as const;
+    return readyBefore(maker, insert.of, awaited, jobs).map((job): Lag => [
+      job,
+      jobs.handsOn(insert.into, step.id, run),
+      jobs.runs[job]!.wait,
+      'end',
+      'start',
+    ]);
   });
 }
 

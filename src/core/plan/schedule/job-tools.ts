@@ -1,7 +1,7 @@
-import type { GuideAt } from '../model/guide.ts';
-import type { PlannedJob } from './result.ts';
-import { runOf } from './runs.ts';
-import { type StepAt, isInHand, toolsOf } from './step-uses.ts';
+import type { GuideAt } from '../../model/guide.ts';
+import type { PlannedJob } from '../result.ts';
+import { runOf } from '../scale/runs.ts';
+import { type StepAt, isInHand, toolsOf } from '../scale/step-uses.ts';
 
 /** How many of each tool a run has in use: in hand there, or held over it for its models. */
 export function jobTools(at: GuideAt, step: StepAt, models: readonly number[]): PlannedJob['tools'] {

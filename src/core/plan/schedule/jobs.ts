@@ -1,13 +1,13 @@
-import type { Line } from './line.ts';
-import type { Run } from './plan-runs.ts';
-import type { StepAt } from './step-uses.ts';
+import type { Line } from '../demand/line.ts';
+import type { Run } from '../demand/plan-runs.ts';
+import type { StepAt } from '../scale/step-uses.ts';
 
 /** The wait of a run as a job of its own. */
 export interface WaitJob {
   readonly job: number;
   /** The run, which is also the job of its hands-on. */
   readonly of: number;
-  /** It must begin the moment hands leave: it has hours, or neighbours, of its own. */
+  /** It must begin the moment hands leave: it has hours, neighbours or places of its own. */
   readonly atOnce: boolean;
 }
 
@@ -23,11 +23,23 @@ export interface Jobs {
   readonly handsOn: (line: number, step: string, run: number) => number;
 }
 
-export function jobsOf(lines: readonly Line[], runs: readonly Run[]): Jobs {
+/**
+ * @param direction  Backwards, every last run has a latest end of its own, so that its wait is a job only where places
+ *                   are held through it.
+ */
+export function jobsOf(
+  lines: readonly Line[],
+  runs: readonly Run[],
+  direction: Direction = 'forwards',
+): Jobs {
   const firstRuns = new Map<string, number>();
   runs.forEach(({ line, step, run }, index) => run === 0 && firstRuns.set(`${line} ${step.id}`, index));
-  const waiting = runs.flatMap((run, index) => (hasJob(run, lines[run.line]!) ? [index] : []));
-  const waits = waiting.map((of, i) => ({ job: runs.length + i, of, atOnce: isBound(runs[of]!.step) }));
+  const isLeft = (run: Run): boolean => direction === 'forwards' || holdsPlaces(run);
+  const hasJob = (run: Run): boolean =>
+    run.wait > 0 && (isBound(run.step) || (isLast(run, lines) && isLeft(run)));
+  const waiting = runs.flatMap((run, index) => (hasJob(run) ? [index] : []));
+  const atOnce = (of: number): boolean => direction === 'backwards' || isBound(runs[of]!.step);
+  const waits = waiting.map((of, i) => ({ job: runs.length + i, of, atOnce: atOnce(of) }));
   const byRun = new Map(waits.map((wait) => [wait.of, wait]));
   return {
     runs,
@@ -37,13 +49,26 @@ export function jobsOf(lines: readonly Line[], runs: readonly Run[]): Jobs {
   };
 }
 
-/** A wait that is watched, lit, or the last of its model. */
-function hasJob({ wait, step }: Run, { at }: Line): boolean {
-  return wait > 0 && (isBound(step) || stepsAfter(at, step).length === 0);
+/** The run of which a job is the hands-on or the wait. */
+export function runOfJob(job: number, { runs, waits }: Jobs): Run {
+  return runs[job] ?? runs[waits[job - runs.length]!.of]!;
 }
 
+/** Whether a plan runs from its start on, or back from the time when all is ready. */
+export type Direction = 'forwards' | 'backwards';
+
+/** Watched, or lit. */
 function isBound({ watched, ignition }: StepAt): boolean {
   return watched || ignition;
+}
+
+function holdsPlaces({ step }: Run): boolean {
+  return Object.keys(step.waitsAt).length > 0;
+}
+
+/** Whether the models of a run are ready after it. */
+export function isLast({ line, step }: Run, lines: readonly Line[]): boolean {
+  return stepsAfter(lines[line]!.at, step).length === 0;
 }
 
 /** Steps that come directly after one. */

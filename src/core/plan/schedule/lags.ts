@@ -1,9 +1,9 @@
-import type { Lag } from '../solve/schedule/problem.ts';
+import type { Lag } from '../../solve/schedule/problem.ts';
 import type { WaitJob, Jobs } from './jobs.ts';
-import type { Line } from './line.ts';
-import { modelsServed, sharedRuns } from './runs.ts';
-import { holdLimits } from './step-times.ts';
-import type { StepAt } from './step-uses.ts';
+import type { Line } from '../demand/line.ts';
+import { modelsServed, sharedRuns } from '../scale/runs.ts';
+import { holdLimits } from '../scale/step-times.ts';
+import type { StepAt } from '../scale/step-uses.ts';
 
 /**
  * What must come before what, and how soon after.
@@ -24,25 +24,23 @@ export function lagsOf(lines: readonly Line[], jobs: Jobs): readonly Lag[] {
 function orderLags({ at, made }: Line, line: number, step: StepAt, jobs: Jobs): Lag[] {
   const before = at.steps.filter(({ id }) => step.after.includes(id));
   return before.flatMap((other) =>
-    pairs(at, other, step, made).map(([first, then]): Lag => {
-      const from = jobs.handsOn(line, other.id, first);
-      return [from, jobs.handsOn(line, step.id, then), jobs.runs[from]!.wait, 'end', 'start'];
+    pairs(at, other, step, made).flatMap(([first, then]): Lag[] => {
+      const [from, to] = [jobs.handsOn(line, other.id, first), jobs.handsOn(line, step.id, then)];
+      return jobs.runs[to]!.past ? [] : [[from, to, jobs.runs[from]!.wait, 'end', 'start']];
     }),
   );
 }
 
-/** Hands are off the later run at most so many minutes after they are off the earlier one. */
+/** Hands are off the later run at most so many minutes after they are off the earlier one; of a past one nobody knows. */
 function limitLags({ at, made }: Line, line: number, step: StepAt, jobs: Jobs): Lag[] {
   const limits = holdLimits(at, step);
   const bound = at.steps.filter(({ id }) => limits.has(id));
   return bound.flatMap((other) =>
-    pairs(at, step, other, made).map(([first, then]): Lag => [
-      jobs.handsOn(line, other.id, then),
-      jobs.handsOn(line, step.id, first),
-      -limits.get(other.id)!,
-      'end',
-      'end',
-    ]),
+    pairs(at, step, other, made).flatMap(([first, then]): Lag[] => {
+      const [from, to] = [jobs.handsOn(line, step.id, first), jobs.handsOn(line, other.id, then)];
+      const isOver = jobs.runs[from]!.past || jobs.runs[to]!.past;
+      return isOver ? [] : [[to, from, -limits.get(other.id)!, 'end', 'end']];
+    }),
   );
 }
 

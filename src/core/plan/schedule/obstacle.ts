@@ -1,9 +1,12 @@
-import type { Obstacle, ScheduleProblem } from '../solve/schedule/problem.ts';
-import type { Jobs } from './jobs.ts';
-import type { Line } from './line.ts';
-import type { Run } from './plan-runs.ts';
+import type { Obstacle, ScheduleProblem } from '../../solve/schedule/problem.ts';
+import { type Jobs, runOfJob } from './jobs.ts';
+import type { Line } from '../demand/line.ts';
+import type { Run } from '../demand/plan-runs.ts';
 import type { Resources } from './resources.ts';
-import type { NoSchedule } from './result.ts';
+import type { NoSchedule } from '../result.ts';
+
+/** Why there is no schedule, without what would help. */
+export type Because = Omit<NoSchedule, 'helps'>;
 
 /** Why there is no schedule, in the words of the guides: which limit, which steps, which place or tool. */
 export function noSchedule(
@@ -15,7 +18,7 @@ export function noSchedule(
     readonly resources: Resources;
     readonly problem: ScheduleProblem;
   },
-): NoSchedule {
+): Because {
   const runs = [...new Set(bound.map((job) => runOfJob(job, context.jobs)))];
   const [first, second] = namesOf(runs, context.lines);
   const facts = { ...(first ? { step: first } : {}), ...(second ? { other: second } : {}) };
@@ -23,10 +26,6 @@ export function noSchedule(
   const { kind, id } = context.resources.names[resource]!;
   const has = String(context.problem.capacities[resource]!);
   return { code, variant: kind, facts: { ...facts, ...(id ? { [kind]: id } : {}), has } };
-}
-
-function runOfJob(job: number, { runs, waits }: Jobs): Run {
-  return runs[job] ?? runs[waits.find((wait) => wait.job === job)!.of]!;
 }
 
 /** Headings of the steps, in the order of the runs, each once. */

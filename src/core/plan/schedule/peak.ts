@@ -1,7 +1,7 @@
-import type { Line } from './line.ts';
-import type { PlannedJob } from './result.ts';
-import { runOf } from './runs.ts';
-import { type ToolRowAt, isInHand } from './step-uses.ts';
+import type { Line } from '../demand/line.ts';
+import type { PlannedJob } from '../result.ts';
+import { runOf } from '../scale/runs.ts';
+import { type ToolRowAt, isInHand } from '../scale/step-uses.ts';
 
 /** From one minute until another, so many of one tool are in use. */
 interface Use {
@@ -57,7 +57,7 @@ function boundary(
 }
 
 /** What is given back at a minute may be taken again in it. */
-function mostAtOnce(uses: readonly Use[]): number {
+export function mostAtOnce(uses: readonly Use[]): number {
   const changes = uses
     .flatMap(({ from, to, count }) => [
       { at: from, by: count },

@@ -1,7 +1,7 @@
-import type { Program } from '../model/program.ts';
-import type { Line } from './line.ts';
-import { modelsServed, sharedRuns } from './runs.ts';
-import { type StepAt, type ToolRowAt, isHeldOver, isInHand } from './step-uses.ts';
+import type { Program } from '../../model/program.ts';
+import type { Line } from '../demand/line.ts';
+import { modelsServed, sharedRuns } from '../scale/runs.ts';
+import { type StepAt, type ToolRowAt, isHeldOver, isInHand } from '../scale/step-uses.ts';
 
 /** What runs compete for: builders, listed places, and tools of which the program says how many it has. */
 export interface Resources {
@@ -54,6 +54,7 @@ export function toolsNamed(lines: readonly Pick<Line, 'at'>[]): readonly string[
  */
 export function mostByOne(lines: readonly Pick<Line, 'at' | 'made'>[], tool: string): number {
   const takes = lines.flatMap(({ at, made }) => {
+    if (made === 0) return [];
     const rows = at.tools.filter(({ use }) => use === tool);
     const perStep = at.steps.map((step) => {
       const served = modelsServed(at, step.for, made);

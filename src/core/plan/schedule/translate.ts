@@ -1,25 +1,26 @@
-import type { Exclusion, Member, ScheduleProblem } from '../solve/schedule/problem.ts';
-import type { Clock } from './clock.ts';
+import type { Exclusion, Member, ScheduleProblem } from '../../solve/schedule/problem.ts';
+import type { Clock } from '../time/clock.ts';
 import { heldThings } from './held.ts';
 import type { Jobs } from './jobs.ts';
 import { insertLags } from './insert-lags.ts';
-import type { Lines } from './inserts.ts';
+import type { Lines } from '../demand/inserts.ts';
 import { lagsOf } from './lags.ts';
-import type { Line } from './line.ts';
-import type { Run } from './plan-runs.ts';
+import type { Line } from '../demand/line.ts';
+import type { Run } from '../demand/plan-runs.ts';
 import { type Resources, buildersAt } from './resources.ts';
-import { vapourMinutes } from './step-times.ts';
-import { isInHand } from './step-uses.ts';
+import { vapourMinutes } from '../scale/step-times.ts';
+import { isInHand } from '../scale/step-uses.ts';
+import type { Window } from './windows.ts';
 
 /** What the translation of a plan starts from. */
 export interface Workload extends Lines {
   readonly jobs: Jobs;
   readonly resources: Resources;
   readonly clock: Clock;
-  /** Minutes from the clock's origin at which a run may begin: when its materials are there. */
-  readonly notBefore: (run: Run) => number;
-  /** Schedules that may be tried; as many as the search finds worth it where left out. */
-  readonly budget?: number;
+  /** Minutes from the clock's origin between which hands are on in a run. */
+  readonly windowOf: (run: Run) => Window;
+  /** What the search may do. */
+  readonly search: Pick<ScheduleProblem, 'budget' | 'placements'>;
 }
 
 /** The guides of a plan as a general scheduling problem; job by job in the order of `Jobs`. */
@@ -29,36 +30,47 @@ export function translate({
   jobs,
   resources,
   clock,
-  notBefore,
-  budget,
+  windowOf,
+  search,
 }: Workload): ScheduleProblem {
   const { runs, waits } = jobs;
   const steps = [...new Set(runs.map(({ step }) => step))];
   const waiting = waits.map(({ of }) => runs[of]!);
   const nothing = resources.capacities.map(() => 0);
+  const windows = runs.map(windowOf);
+  const ofRuns = <T>(value: (run: Run) => T, ofWaits: T): readonly T[] => [
+    ...runs.map(value),
+    ...waits.map(() => ofWaits),
+  ];
   return {
     durations: [...runs.map(({ handsOn }) => handsOn), ...waiting.map(({ wait }) => wait)],
     lags: [...lagsOf(lines, jobs), ...insertLags(lines, inserts, jobs)],
-    demands: [...runs.map((run) => demandOf(run, lines[run.line]!, resources)), ...waits.map(() => nothing)],
+    demands: ofRuns((run) => demandOf(run, lines[run.line]!, resources), nothing),
     capacities: resources.capacities,
+    crew: buildersAt,
     calendars: [clock.calendar],
-    calendarOf: [...runs.map(() => 0), ...waiting.map(({ step }) => (step.watched ? 0 : -1))],
-    splits: [...runs.map(({ step }) => step.mayPause && step.people > 0), ...waits.map(() => false)],
-    startsOnly: [...runs.map(({ step }) => step.people === 0), ...waits.map(() => false)],
-    releases: [...runs.map(notBefore), ...waits.map(() => 0)],
+    calendarOf: [
+      ...runs.map(({ past }) => (past ? -1 : 0)),
+      ...waiting.map(({ step }) => (step.watched ? 0 : -1)),
+    ],
+    splits: ofRuns(({ step, past }) => !past && step.mayPause && step.people > 0, false),
+    startsOnly: ofRuns(({ step, past }) => !past && step.people === 0, false),
+    releases: [...windows.map(({ from }) => from), ...waits.map(() => 0)],
+    deadlines: [...windows.map(({ until }) => until), ...waits.map(({ of }) => windows[of]!.over)],
     holds: heldThings(lines, jobs, resources),
     exclusions: vapourAndIgnition(lines, jobs),
     kinds: [...runs, ...waiting].map(({ step }) => steps.indexOf(step)),
-    ...(budget === undefined ? {} : { budget }),
+    ...search,
   };
 }
 
-/** Held while hands are on: builders, places, tools in hand. */
-function demandOf({ step, people }: Run, { at }: Line, resources: Resources): number[] {
+/** Held while hands are on: builders, places, tools in hand. By a run that is past, nothing. */
+function demandOf({ step, people, past }: Run, { at }: Line, resources: Resources): number[] {
   const demand = resources.capacities.map(() => 0);
   const add = (resource: number | undefined, count: number): void => {
     if (resource !== undefined) demand[resource]! += count;
   };
+  if (past) return demand;
   add(buildersAt, people);
   Object.entries(step.at).forEach(([place, count]) => add(resources.placeOf(place), count));
   at.tools
@@ -70,12 +82,13 @@ function demandOf({ step, people }: Run, { at }: Line, resources: Resources): nu
 /** Vapour lasts until it has cleared, ignition through its wait. The two never overlap. */
 function vapourAndIgnition(lines: readonly Line[], { runs, waitOf }: Jobs): readonly Exclusion[] {
   const one = runs.flatMap((run, job): Member[] => {
-    const isVapour = lines[run.line]!.hazards.some(({ step, vapour }) => vapour && step === run.step.id);
+    const isVapour =
+      !run.past && lines[run.line]!.hazards.some(({ step, vapour }) => vapour && step === run.step.id);
     return isVapour ? [{ job, after: vapourMinutes(run.step) }] : [];
   });
-  const other = runs.flatMap(({ step }, job): Member[] => {
+  const other = runs.flatMap(({ step, past }, job): Member[] => {
     const wait = waitOf(job);
-    return step.ignition ? [{ job, after: 0 }, ...(wait ? [{ job: wait.job, after: 0 }] : [])] : [];
+    return step.ignition && !past ? [{ job, after: 0 }, ...(wait ? [{ job: wait.job, after: 0 }] : [])] : [];
   });
   return one.length > 0 && other.length > 0 ? [{ one, other }] : [];
 }

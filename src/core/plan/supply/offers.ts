@@ -1,10 +1,9 @@
-import type { Material } from '../model/material.ts';
-import type { Program } from '../model/program.ts';
-import { inCurrency } from '../money/money.ts';
-import { type Exact, zero } from '../quantity/exact.ts';
-import { type Measure, convert } from '../quantity/quantity.ts';
-import type { Requirement } from './result.ts';
-import { densityOf, packContent } from './requirements.ts';
+import type { Material } from '../../model/material.ts';
+import type { Program } from '../../model/program.ts';
+import { inCurrency } from '../../money/money.ts';
+import { type Exact, exact, zero } from '../../quantity/exact.ts';
+import { convert } from '../../quantity/quantity.ts';
+import { densityOf, packContent } from '../scale/requirements.ts';
 
 /** A pack as the plan may buy it: exact content in the unit of the need, price in the program's currency. */
 export interface Offer {
@@ -16,43 +15,44 @@ export interface Offer {
   readonly supplier?: string;
 }
 
-/** What must be bought of a material, and what is for sale. */
-export interface Want {
-  readonly material: Material;
-  readonly unit: string;
-  readonly needed: Exact;
-  readonly inStock: Exact;
-  /** Need less stock, zero or more; zero of what is free. */
-  readonly toBuy: Exact;
-  /** Packs with a price; where none has one, all of them. */
-  readonly offers: readonly Offer[];
+/** So many of one pack. */
+export interface Choice {
+  readonly offer: Offer;
+  readonly count: number;
 }
 
-/** @param stock  On hand, in any unit of its dimension; nothing where left out. */
-export function wantOf(
-  requirement: Requirement,
-  material: Material,
-  stock: Measure | undefined,
-  program: Program,
-): Want {
-  const { value: needed, unit } = requirement.amount;
-  const inStock = stock ? convert(stock, unit, densityOf(material)).value : zero;
-  const missing = needed.sub(inStock);
-  const toBuy = material.free || missing.compare(zero) < 0 ? zero : missing;
-  const offers = material.packs.map((_, pack) => offerOf(material, pack, unit, program));
-  const priced = offers.filter(({ price }) => price);
-  return { material, unit, needed, inStock, toBuy, offers: priced.length > 0 ? priced : offers };
+/** Packs with a price; where none has one, or none of those will do, all of them without. */
+export function offersOf(material: Material, unit: string, program: Program): readonly (readonly Offer[])[] {
+  const all = material.packs.map((_, pack) => offerOf(material, pack, unit));
+  const priced = all.flatMap((offer) => {
+    const price = packPrice(material, offer.pack, program);
+    return price ? [{ ...offer, price }] : [];
+  });
+  return priced.length > 0 ? [priced, all] : [all];
 }
 
-function offerOf(material: Material, index: number, unit: string, program: Program): Offer {
+function offerOf(material: Material, index: number, unit: string): Offer {
   const pack = material.packs[index]!;
-  const price = pack.price && inCurrency(pack.price, program);
   return {
     pack: index,
     holds: convert(packContent(pack), unit, densityOf(material)).value,
-    ...(price ? { price } : {}),
     ...(pack.from === undefined ? {} : { supplier: pack.from }),
   };
+}
+
+function packPrice({ packs }: Material, index: number, program: Program): Exact | undefined {
+  const { price } = packs[index]!;
+  return price && inCurrency(price, program);
+}
+
+/** A sum over all packs chosen. */
+export function sumOf(choice: readonly Choice[], of: (offer: Offer) => Exact): Exact {
+  return choice.reduce((all, { offer, count }) => all.add(of(offer).mul(exact(count))), zero);
+}
+
+/** As far as prices are known. */
+export function priceOf(choice: readonly Choice[]): Exact {
+  return sumOf(choice, ({ price }) => price ?? zero);
 }
 
 /**
@@ -61,6 +61,6 @@ function offerOf(material: Material, index: number, unit: string, program: Progr
  */
 export function unitPrice(material: Material, unit: string, program: Program): Exact | undefined {
   if (material.free) return zero;
-  const usual = material.packs[0] && offerOf(material, 0, unit, program);
-  return usual?.price?.div(usual.holds);
+  if (material.packs.length === 0) return undefined;
+  return packPrice(material, 0, program)?.div(offerOf(material, 0, unit).holds);
 }

@@ -1,11 +1,10 @@
-import type { Program } from '../model/program.ts';
-import type { Duration } from '../model/values.ts';
-import { floor } from '../quantity/exact.ts';
-import type { Calendar } from '../solve/schedule/problem.ts';
-import { dayNumber, isDay } from '../time/day.ts';
-import { minutesUp, secondsOf } from '../time/duration.ts';
-import { addWorkingDays, openStretches, referenceWeek } from '../time/working-hours.ts';
-import { utcOf, wallOf } from '../time/zone.ts';
+import type { Program } from '../../model/program.ts';
+import type { Duration } from '../../model/values.ts';
+import { floor } from '../../quantity/exact.ts';
+import type { Calendar } from '../../solve/schedule/problem.ts';
+import { minutesUp, secondsOf } from '../../time/duration.ts';
+import { addWorkingDays, openStretches, referenceWeek } from '../../time/working-hours.ts';
+import { wallOf } from '../../time/zone.ts';
 
 /** The clock of a plan. Its problem counts minutes from `origin`. */
 export interface Clock {
@@ -67,17 +66,4 @@ function longestInWeek(work: Program['work'], days: number, starts: 'in-hours' |
 export function limitMinutes(duration: Duration): number {
   if ('workingDays' in duration) return duration.workingDays * day;
   return floor(secondsOf(duration).div(60));
-}
-
-/** A wall clock `2026-11-30T09:00` as minutes since 1970 on it; `undefined` where it is none. */
-export function wallMinute(text: string): number | undefined {
-  const found = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d)$/.exec(text);
-  if (!found || !isDay(found[1]!)) return undefined;
-  return dayNumber(found[1]!) * day + Number(found[2]) * 60 + Number(found[3]);
-}
-
-/** The same moment in UTC; `undefined` where the table of the zone does not reach a day beyond it. */
-export function utcMinute(wall: number, { zone }: Program): number | undefined {
-  const isInside = wall - day > zone.changes[0]![0] && wall + day < zone.until;
-  return isInside ? utcOf(zone, wall) : undefined;
 }

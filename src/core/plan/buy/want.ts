@@ -1,0 +1,79 @@
+import type { Holding, Material } from '../../model/material.ts';
+import { type Exact, ceil, zero } from '../../quantity/exact.ts';
+import { convert } from '../../quantity/quantity.ts';
+import { leastCostPacks } from '../../solve/packs/least-cost-packs.ts';
+import type { OnHand } from '../demand.ts';
+import { amountOnHand } from '../supply/on-hand.ts';
+import type { Choice, Offer } from '../supply/offers.ts';
+import { sumOf } from '../supply/offers.ts';
+import { densityOf } from '../scale/requirements.ts';
+import type { CuttingPlan, Requirement } from '../result.ts';
+
+/** What is needed of a material, what is for sale, and what would be bought. */
+export interface Want {
+  readonly material: Material;
+  readonly needed: Requirement['amount'];
+  readonly offers: readonly Offer[];
+  /** The cheapest among some of the offers; `undefined` where they cannot do. */
+  readonly buyFrom: (open: readonly Offer[]) => Basket | undefined;
+}
+
+/** Whole packs of one material, and what becomes of them. Amounts in the unit of the need. */
+export interface Basket {
+  readonly packs: readonly Choice[];
+  readonly fromStock: Exact;
+  readonly left: Exact;
+  /** Of what is cut: how, and what is left of it as sheets, offcuts and rods. */
+  readonly cut?: { readonly plan: CuttingPlan; readonly left: readonly Holding[] };
+}
+
+/** A function whose answers are kept, by the packs that are open. */
+export function answeredOnce(answer: Want['buyFrom']): Want['buyFrom'] {
+  const known = new Map<string, Basket | undefined>();
+  return (open) => {
+    const key = open.map(({ pack, price }) => (price ? pack : `${pack} `)).join();
+    if (!known.has(key)) known.set(key, answer(open));
+    return known.get(key);
+  };
+}
+
+/**
+ * What is measured out: need less stock, in whole packs at the least price; where no price is known, as many as needed
+ * of the usual pack.
+ */
+export function buyByAmount(
+  { amount: { value: needed, unit } }: Requirement,
+  material: Material,
+  onHand: OnHand | undefined,
+): Want['buyFrom'] {
+  const stock = onHand && amountOnHand(onHand, unit);
+  const inStock = stock ? convert(stock, unit, densityOf(material)).value : zero;
+  const missing = material.free ? zero : atLeastZero(needed.sub(inStock));
+  const isForSale = material.packs.length > 0;
+  return (open) => {
+    if (missing.compare(zero) > 0 && isForSale && open.length === 0) return undefined;
+    const packs = packsFor(missing, open);
+    const bought = sumOf(packs, ({ holds }) => holds);
+    return {
+      packs,
+      fromStock: inStock.compare(needed) < 0 ? inStock : needed,
+      left: material.free ? zero : atLeastZero(inStock.add(bought).sub(needed)),
+    };
+  };
+}
+
+/** The cheapest whole packs that hold so much. */
+export function packsFor(missing: Exact, open: readonly Offer[]): readonly Choice[] {
+  const [usual] = open;
+  if (!usual || missing.compare(zero) <= 0) return [];
+  if (!usual.price) return [{ offer: usual, count: ceil(missing.div(usual.holds)) }];
+  const { counts } = leastCostPacks(
+    missing,
+    open.map(({ holds, price }) => ({ holds, price: price! })),
+  );
+  return open.map((offer, i) => ({ offer, count: counts[i]! })).filter(({ count }) => count > 0);
+}
+
+export function atLeastZero(x: Exact): Exact {
+  return x.compare(zero) < 0 ? zero : x;
+}

@@ -1,0 +1,97 @@
+import type { Workspace } from '../../model/workspace.ts';
+import { type Exact, exact, zero } from '../../quantity/exact.ts';
+import { buy, wantsOf } from '../buy/buy.ts';
+import { piecesToCut } from '../cut/cut-pieces.ts';
+import type { DemandLine, PlanSettings } from '../demand.ts';
+import { demanded } from '../demand/demanded.ts';
+import { withInserts } from '../demand/inserts.ts';
+import { goodOnes } from '../demand/line.ts';
+import { outlayOf } from '../cost/outlay.ts';
+import { requirementsOf } from '../scale/requirements.ts';
+import type { CurvePoint } from '../result.ts';
+
+/** So many points at most, and without thinning them out up to twice the batch, or to so many models. */
+const pointsUpTo = 60;
+const modelsAtLeast = 24;
+/** Of more sizes than that: so many are worked out, and as many at which packs are full. */
+const samples = 20;
+/** Pieces that may be laid in search of better layouts, for each material and point. */
+const cuttingBudget = 500;
+
+/**
+ * What one good model costs to buy for, at batch sizes round the one that is asked for: a saw-tooth, since packs are
+ * whole. Packs and deliveries alone; nothing is scheduled.
+ *
+ *     250 g each, packs of 1 kg at 18.00:   1 -> 18.00    3 -> 6.00    4 -> 4.50, full    5 -> 7.20
+ *
+ * Of many sizes only some are worked out: evenly spread ones, and from each on the next at which the packs are full.
+ *
+ * @param demand  One line.
+ * @returns In order of batch size; empty where the demand cannot be planned.
+ */
+export function outlayCurve(
+  workspace: Workspace,
+  demand: DemandLine,
+  settings: PlanSettings,
+): readonly CurvePoint[] {
+  const asked = demanded(workspace, [demand]);
+  if ('refused' in asked) return [];
+  const { wanted } = asked.lines[0]!;
+  const outlay = outlayFor(workspace, demand, settings);
+  const last = Math.max(modelsAtLeast, 2 * wanted);
+  const every = Math.ceil(last / samples);
+  const sizes =
+    last <= pointsUpTo
+      ? spread(last, 1)
+      : spread(last, every).flatMap((size) => [size, fullFrom(size, every, outlay)]);
+  const inOrder = [...new Set([...sizes, wanted])].filter((size) => size <= last).sort((a, b) => a - b);
+  return inOrder.flatMap((models): CurvePoint[] => {
+    const [own, next] = [outlay(models), outlay(models + 1)];
+    return own
+      ? [{ models, outlay: own.each, full: next !== undefined && own.each.compare(next.each) < 0 }]
+      : [];
+  });
+}
+
+/** 1, 1 + every, and so on; with the last. */
+function spread(last: number, every: number): number[] {
+  return [...Array.from({ length: Math.ceil(last / every) }, (_, i) => 1 + i * every), last];
+}
+
+/** The last size, short of the next point, that takes the same packs. */
+function fullFrom(size: number, every: number, outlay: OutlayFor): number {
+  let [same, more] = [size, size + every];
+  while (more - same > 1) {
+    const middle = (same + more) >> 1;
+    const isSame = outlay(middle)?.all.equals(outlay(size)?.all ?? zero) ?? false;
+    [same, more] = isSame ? [middle, more] : [same, middle];
+  }
+  return same;
+}
+
+type OutlayFor = (models: number) => { readonly all: Exact; readonly each: Exact } | undefined;
+
+/** What is bought for a batch of some size: all of it, and for each good model. Each size is worked out once. */
+function outlayFor(
+  workspace: Workspace,
+  demand: DemandLine,
+  { spares, stock, finished = [] }: PlanSettings,
+): OutlayFor {
+  const known = new Map<number, ReturnType<OutlayFor>>();
+  const workOut = (models: number): ReturnType<OutlayFor> => {
+    const asked = demanded(workspace, [{ ...demand, wanted: models }]);
+    if ('refused' in asked) return undefined;
+    const all = withInserts(asked.lines, workspace, spares === undefined ? zero : exact(spares), finished);
+    if ('refused' in all) return undefined;
+    const requirements = requirementsOf(all.lines, workspace);
+    const pieces = piecesToCut(all.lines, workspace);
+    const wants = wantsOf({ requirements, pieces, workspace, stock, cutting: cuttingBudget });
+    const bought = outlayOf(buy(wants, workspace));
+    const good = goodOnes(all.lines[0]!);
+    return { all: bought, each: good === 0 ? zero : bought.div(good) };
+  };
+  return (models) => {
+    if (!known.has(models)) known.set(models, workOut(models));
+    return known.get(models);
+  };
+}

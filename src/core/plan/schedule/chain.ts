@@ -1,0 +1,64 @@
+import { type Link, criticalChain } from '../../solve/schedule/chain/critical-chain.ts';
+import { mirrored, mirroredTimes } from '../../solve/schedule/mirrored.ts';
+import { runOfJob } from './jobs.ts';
+import type { ChainLink, PlannedJob } from '../result.ts';
+import type { Scheduled } from './schedule-runs.ts';
+
+type Because = Omit<ChainLink, 'job'>;
+
+/**
+ * The runs that decide when all is ready, or planned backwards when work begins, from the first to the last, each
+ * bound to the one before it. Backwards that chain is found in the mirror, where each run is bound to the next.
+ *
+ * @param jobs  In the order of the plan.
+ */
+export function chainOf(found: Scheduled, jobs: readonly PlannedJob[], isBackwards: boolean): ChainLink[] {
+  const { problem } = found;
+  if (!isBackwards) return linksOf(criticalChain(problem, found), found, found, jobs);
+  const times = mirroredTimes(found);
+  const links = criticalChain(mirrored(problem), times);
+  return turned(linksOf(links, found, times, jobs));
+}
+
+/** What binds two runs is told at the later of them. */
+function turned(links: readonly ChainLink[]): ChainLink[] {
+  const backwards = links.toReversed();
+  return backwards.map(({ job }, i) => ({ ...(i === 0 ? begun : backwards[i - 1]!), job }));
+}
+const begun: Because = { because: 'start' };
+
+/** A wait is told with its run; a run that is past is not told. */
+function linksOf(
+  links: readonly Link[],
+  found: Scheduled,
+  { starts }: Pick<Scheduled, 'starts'>,
+  jobs: readonly PlannedJob[],
+): ChainLink[] {
+  const placeOf = new Map(jobs.map((job, place) => [keyOf(job.line, job.step, job.run), place]));
+  const chain: ChainLink[] = [];
+  for (const link of links) {
+    const { line, step, run } = runOfJob(link.job, found.jobs);
+    const job = placeOf.get(keyOf(line, step.id, run + 1));
+    if (job === undefined || chain.at(-1)?.job === job) continue;
+    const because = chain.length === 0 && !isRoot(link) ? begun : inWords(link, found, starts);
+    chain.push({ job, ...because });
+  }
+  return chain;
+}
+
+function keyOf(line: number, step: string, run: number): string {
+  return `${line} ${step} ${run}`;
+}
+
+function isRoot({ because }: Link): boolean {
+  return !('before' in because);
+}
+
+function inWords({ job, because }: Link, { resources }: Scheduled, starts: readonly number[]): Because {
+  if (!('before' in because)) return { because: because.kind === 'release' ? 'delivery' : 'start' };
+  if (because.closed) return { because: 'hours' };
+  if (because.kind === 'exclusion') return { because: 'apart' };
+  if (because.kind === 'lag') return { because: starts[because.before]! > starts[job]! ? 'limit' : 'step' };
+  const { kind, id } = resources.names[because.resource!]!;
+  return kind === 'builders' ? { because: kind } : { because: kind, id };
+}

@@ -1,0 +1,97 @@
+import { type Exact, ceil } from '../../quantity/exact.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { mirrored, mirroredResult } from '../../solve/schedule/mirrored.ts';
+import type { Lag, ScheduleProblem } from '../../solve/schedule/problem.ts';
+import { schedule } from '../../solve/schedule/schedule.ts';
+import type { Arrivals } from '../buy/arrivals.ts';
+import type { Clock } from '../time/clock.ts';
+import type { Finished } from '../demand.ts';
+import type { Lines } from '../demand/inserts.ts';
+import { type Jobs, jobsOf } from './jobs.ts';
+import { type Because, noSchedule } from './obstacle.ts';
+import type { Run } from '../demand/plan-runs.ts';
+import type { Goal } from '../demand/read-settings.ts';
+import { type Resources, resourcesOf } from './resources.ts';
+import type { PlannedJob } from '../result.ts';
+import { translate } from './translate.ts';
+import { windowsOf } from './windows.ts';
+
+/** Above so many runs the first schedule found is not improved. */
+export const improvedUpTo = 2_000;
+/** Above so many no schedule is made. */
+export const scheduledUpTo = 20_000;
+
+/** So few schedules are tried where it only matters whether there is one. */
+export const schedulesOfTry = 10;
+
+/** So many jobs are placed in the usual search. Work, never seconds: the same in every browser. */
+const usualPlacements = 60_000;
+
+/** What a schedule is made of. */
+export interface ToSchedule extends Lines {
+  readonly runs: readonly Run[];
+  readonly workspace: Workspace;
+  readonly clock: Clock;
+  /** Set where the plan runs backwards. */
+  readonly goal?: Goal;
+  readonly arrivals: Arrivals;
+  readonly builders: number;
+  /** How many times the usual search. */
+  readonly effort: Exact;
+  /** So many schedules are tried at most, and nothing that may help; no such limit where left out. */
+  readonly schedules?: number;
+  /** Whether what is still to be bought can be there in time for a schedule; it can where left out. */
+  readonly isInTime?: (jobs: readonly PlannedJob[]) => boolean;
+  /** With which the lines were made; to make fewer of them where that is what helps. */
+  readonly spares: Exact;
+  readonly finished: readonly Finished[];
+}
+
+/** A schedule of the runs, as the general problem has it: minutes from the clock's origin. */
+export interface Scheduled {
+  readonly problem: ScheduleProblem;
+  readonly jobs: Jobs;
+  readonly resources: Resources;
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+  /** Forwards no schedule ends earlier; backwards none begins later. */
+  readonly bound: number;
+  readonly optimal: boolean;
+}
+
+/**
+ * The runs of a plan in time: forwards from the start, as early as possible; or backwards from the goal, as late as
+ * possible, which is forwards in the mirror.
+ */
+export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: Because } {
+  const { lines, inserts, runs, workspace, clock, goal, builders } = work;
+  const jobs = jobsOf(lines, runs, goal ? 'backwards' : 'forwards');
+  const resources = resourcesOf(lines, workspace.program, builders);
+  const windowOf = windowsOf({ ...work, program: workspace.program });
+  const forwards = translate({ lines, inserts, jobs, resources, clock, windowOf, search: searchFor(work) });
+  const problem = goal ? pastFirst(forwards, runs) : forwards;
+  const end = goal ? goal.readyBy - clock.origin : 0;
+  const result = goal ? mirroredResult(schedule(mirrored(problem, end)), end) : schedule(problem);
+  const context = { lines, jobs, resources, problem };
+  if ('impossible' in result) return { none: noSchedule('schedule-impossible', result.impossible, context) };
+  if ('notFound' in result) return { none: noSchedule('schedule-not-found', result.notFound, context) };
+  const { starts, ends, lowerBound, optimal } = result;
+  const bound = goal ? end - lowerBound : lowerBound;
+  return { problem, jobs, resources, starts, ends, bound, optimal };
+}
+
+function searchFor({ runs, effort, schedules }: ToSchedule): Pick<ScheduleProblem, 'budget' | 'placements'> {
+  if (runs.length > improvedUpTo) return { budget: 1 };
+  const placements = ceil(effort.mul(usualPlacements));
+  return { placements, ...(schedules === undefined ? {} : { budget: schedules }) };
+}
+
+/** Runs that are past lie before all others, so that what their models are in is held from the beginning. */
+function pastFirst(problem: ScheduleProblem, runs: readonly Run[]): ScheduleProblem {
+  const first = runs.findIndex(({ past }) => past);
+  if (first < 0) return problem;
+  const after = problem.durations.map((_, job): Lag => [first, job, 0]);
+  const atOnce = runs.flatMap(({ past }, job): Lag[] => (past ? [[job, first, 0]] : []));
+  const others = [...after, ...atOnce].filter(([i, j]) => i !== j);
+  return { ...problem, lags: [...problem.lags, ...others] };
+}

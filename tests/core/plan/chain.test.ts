@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import type { Guide } from '../../../src/core/model/guide.ts';
+import type { Program } from '../../../src/core/model/program.ts';
+import type { PlanSettings } from '../../../src/core/plan/demand.ts';
+import type { PlannedSchedule } from '../../../src/core/plan/result.ts';
+import {
+  aGuide,
+  aMaterial,
+  aRow,
+  aStep,
+  aToolRow,
+  aWorkspace,
+  inOrder,
+  pack,
+  planOf,
+  time,
+} from './a-workspace.ts';
+
+const wait = (text: string) => ({ wait: { usual: time(text), ifRoom: {} } });
+const block = inOrder(aStep('pour', '10 min', '0 min', wait('12 h')), aStep('unmould', '5 min'));
+const tin = aToolRow('tin', { held: { from: 'pour', to: 'unmould' } });
+const glue = aMaterial('glue', { packs: [pack('1 L', '5 GBP', { arrivesIn: time('3 working days') })] });
+
+function scheduled(
+  guide: Partial<Guide>,
+  wanted: number,
+  program: Partial<Program> = {},
+  settings: Partial<PlanSettings> = {},
+): PlannedSchedule {
+  const workspace = aWorkspace({ program, materials: [glue], guides: [aGuide('x', guide)] });
+  const { schedule } = planOf(workspace, [{ guide: 'x', wanted }], settings);
+  if ('none' in schedule) throw new Error(JSON.stringify(schedule));
+  return schedule;
+}
+const told = ({ chain, jobs }: PlannedSchedule): string[] =>
+  chain.map(({ job, because, id }) => [jobs[job]!.step, because, ...(id ? [id] : [])].join(' '));
+
+describe('what decides when all is ready', () => {
+  it('is the builder who does one thing after the other', () => {
+    const steps = [aStep('cut', '10 min')];
+    expect(told(scheduled({ steps }, 3, { builders: 1 }))).toEqual([
+      'cut start',
+      'cut builders',
+      'cut builders',
+    ]);
+  });
+
+  it('is the step before with its wait, and the night', () => {
+    const steps = inOrder(aStep('glue', '10 min', '0 min', wait('2 h')), aStep('trim', '5 min'));
+    expect(told(scheduled({ steps }, 1))).toEqual(['glue start', 'trim step']);
+    expect(told(scheduled({ steps: block }, 1))).toEqual(['pour start', 'unmould hours']);
+  });
+
+  it('is the tin that the last one is in', () => {
+    // one tin: poured on Monday, unmoulded on Tuesday, the second poured at once and unmoulded on Wednesday
+    expect(told(scheduled({ steps: block, tools: [tin] }, 2, { owned: { tin: 1 } }))).toEqual([
+      'pour start',
+      'unmould hours',
+      'pour tool tin',
+      'unmould hours',
+    ]);
+  });
+
+  it('is the place, once for all', () => {
+    const steps = [aStep('spray', '10 min', '0 min', { at: { booth: 1 } })];
+    expect(told(scheduled({ steps }, 2, { stations: { booth: 1 } }))).toEqual([
+      'spray start',
+      'spray place booth',
+    ]);
+  });
+
+  it('is the last wait too, which is told with its run', () => {
+    const steps = [
+      aStep('paint', '10 min', '0 min', { ...wait('30 min'), waitsAt: { rack: { count: 1, per: 'run' } } }),
+    ];
+    expect(told(scheduled({ steps }, 2, { stations: { rack: 1 } }))).toEqual([
+      'paint start',
+      'paint place rack',
+    ]);
+  });
+
+  it('is what was ordered', () => {
+    const guide = { steps: [aStep('glue', '10 min')], materials: [aRow('glue', '10 mL')] };
+    expect(told(scheduled(guide, 1, {}, { start: '2026-11-26T10:00' }))).toEqual(['glue delivery']);
+  });
+
+  it('is told from the first to the last where it runs backwards', () => {
+    expect(told(scheduled({ steps: block }, 1, {}, { readyBy: '2026-11-30T10:00' }))).toEqual([
+      'pour start',
+      'unmould hours',
+    ]);
+    const steps = [aStep('cut', '10 min')];
+    const plan = scheduled({ steps }, 3, { builders: 1 }, { readyBy: '2026-11-30T12:00' });
+    expect(told(plan)).toEqual(['cut start', 'cut builders', 'cut builders']);
+    expect(plan.chain.map(({ job }) => job)).toEqual([0, 1, 2]);
+  });
+});
+
+describe('tins that are full when the plan begins', () => {
+  const guide = { steps: block, tools: [tin] };
+  const settings = { finished: [{ guide: 'x', models: 0, past: [{ step: 'pour', models: 2 }] }] };
+  const program = { owned: { tin: 2 } };
+
+  it.each<[string, Partial<PlanSettings>]>([
+    ['forwards', {}],
+    ['backwards', { readyBy: '2026-11-30T17:00' }],
+  ])('are emptied before they are filled again: %s', (_, more) => {
+    const { jobs, loads } = scheduled(guide, 4, program, { ...settings, ...more });
+    const poured = jobs.filter(({ step }) => step === 'pour');
+    const emptied = jobs.filter(({ step, models }) => step === 'unmould' && models[0]! <= 2);
+    expect([poured.length, emptied.length]).toEqual([2, 2]);
+    for (const { start } of poured) {
+      const before = emptied.filter(({ end }) => end <= start).length;
+      const beside = poured.filter((other) => other.start < start).length;
+      expect(before).toBeGreaterThan(beside);
+    }
+    expect(loads.find(({ id }) => id === 'tin')!.peak).toBe(2);
+  });
+});
