@@ -1,5 +1,5 @@
 import type { Basis } from '../core/model/guide.ts';
-import { meaningOf, usesOf, type RowAt } from '../core/plan/step-uses.ts';
+import { meaningOf, usesOf, type RowAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 import { rowName } from './names.ts';

@@ -28,6 +28,7 @@ import { missingPrice } from './missing-price.ts';
 import { mixMakesNothing } from './mix-makes-nothing.ts';
 import { moreThanThereIs } from './more-than-there-is.ts';
 import { oldPrice } from './old-price.ts';
+import { pieceTooLarge } from './piece-too-large.ts';
 import { piecesMixed } from './pieces-mixed.ts';
 import { proseDisagrees } from './prose-disagrees.ts';
 import { reviewOverdue } from './review-overdue.ts';
@@ -83,6 +84,7 @@ export const checks: readonly Check[] = Object.freeze([
   mixMakesNothing,
   moreThanThereIs,
   oldPrice,
+  pieceTooLarge,
   piecesMixed,
   proseDisagrees,
   reviewOverdue,

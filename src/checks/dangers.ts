@@ -1,5 +1,5 @@
 import type { Place } from '../core/diagnostic.ts';
-import { stepHazards, type HazardSource, type StepHazards } from '../core/plan/hazards.ts';
+import { stepHazards, type HazardSource, type StepHazards } from '../core/plan/scale/hazards.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 import { materialName, toolName } from './names.ts';
 

@@ -1,6 +1,6 @@
-import { referenceClock } from '../core/plan/clock.ts';
-import { handsOnMinutes, holdLimits, waitMinutes } from '../core/plan/step-times.ts';
-import type { StepAt } from '../core/plan/step-uses.ts';
+import { referenceClock } from '../core/plan/time/clock.ts';
+import { handsOnMinutes, holdLimits, waitMinutes } from '../core/plan/scale/step-times.ts';
+import type { StepAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 import { directionsNamed } from './usage.ts';

@@ -1,4 +1,4 @@
-import { leadingTo } from '../core/plan/step-uses.ts';
+import { leadingTo } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { GuideAtLevel } from './context.ts';
 

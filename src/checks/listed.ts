@@ -1,5 +1,5 @@
 import type { GuideAt } from '../core/model/guide.ts';
-import { meaningOf } from '../core/plan/step-uses.ts';
+import { meaningOf } from '../core/plan/scale/step-uses.ts';
 
 /** Whether a name in a step's `uses` means something: a row, a mix, an ingredient. */
 export function isListed(at: GuideAt, name: string): boolean {

@@ -1,4 +1,4 @@
-import { materialsOf } from '../core/plan/step-uses.ts';
+import { materialsOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 

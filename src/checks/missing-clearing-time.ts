@@ -1,4 +1,4 @@
-import { stepHazards } from '../core/plan/hazards.ts';
+import { stepHazards } from '../core/plan/scale/hazards.ts';
 import type { Check } from './check.ts';
 import { dangerousSteps } from './dangers.ts';
 

@@ -1,5 +1,5 @@
-import { modelsServed } from '../core/plan/runs.ts';
-import type { StepAt } from '../core/plan/step-uses.ts';
+import { modelsServed } from '../core/plan/scale/runs.ts';
+import type { StepAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideAtLevel, Way } from './context.ts';
 

@@ -1,6 +1,6 @@
 import type { Place } from '../core/diagnostic.ts';
 import type { Amount } from '../core/model/values.ts';
-import { type Named, type StepUseAt, meaningOf, usesOf } from '../core/plan/step-uses.ts';
+import { type Named, type StepUseAt, meaningOf, usesOf } from '../core/plan/scale/step-uses.ts';
 import { zero } from '../core/quantity/exact.ts';
 import { printMeasure } from '../core/quantity/print.ts';
 import type { Measure } from '../core/quantity/quantity.ts';

@@ -3,7 +3,7 @@ import type { Setting, WaitTime } from '../core/model/guide.ts';
 import type { ProseLink } from '../core/model/prose.ts';
 import type { Amount, Duration, Size } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import { meaningOf, usesOf, type StepAt } from '../core/plan/step-uses.ts';
+import { meaningOf, usesOf, type StepAt } from '../core/plan/scale/step-uses.ts';
 import { exact, zero } from '../core/quantity/exact.ts';
 import { printAmount, printSize } from '../core/quantity/print.ts';
 import { readLeading, type Leading } from '../core/quantity/read.ts';

@@ -1,5 +1,5 @@
 import type { Duration } from '../core/model/values.ts';
-import type { StepAt } from '../core/plan/step-uses.ts';
+import type { StepAt } from '../core/plan/scale/step-uses.ts';
 import type { Check } from './check.ts';
 
 /** A step that takes nobody's time and waits for nothing: the plan would pass over it. */

@@ -1,4 +1,4 @@
-import { type StepUseAt, meaningOf, usesOf } from '../core/plan/step-uses.ts';
+import { type StepUseAt, meaningOf, usesOf } from '../core/plan/scale/step-uses.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 import { inWords, materialName, rowName } from './names.ts';
 import { amountOfRow } from './row-keys.ts';

@@ -1,5 +1,5 @@
 import type { Place } from '../core/diagnostic.ts';
-import { packContent } from '../core/plan/requirements.ts';
+import { packContent } from '../core/plan/scale/requirements.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 import { amountOfRow, sizeOfPiece } from './row-keys.ts';
 import { isGuideUse, usesInLife } from './usage.ts';

@@ -1,4 +1,4 @@
-import { meaningOf, usesOf } from '../core/plan/step-uses.ts';
+import { meaningOf, usesOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { GuideAtLevel } from './context.ts';
 import { placeOfUse } from './step-uses.ts';

@@ -1,5 +1,5 @@
 import { nearName } from '../core/near-name.ts';
-import { meaningOf, usesOf } from '../core/plan/step-uses.ts';
+import { meaningOf, usesOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideAtLevel, GuideRead } from './context.ts';
 import { isListed, namesToUse } from './listed.ts';

@@ -16,7 +16,8 @@ interface Named {
  *
  * - ids of levels, steps, checks, cautions, patterns and renewals are unique in their list, ids of pieces in their row;
  * - ids of rows, mixes and parts are unique together (a row that uses a mix bears its name by default);
- * - no mix is named as a material, no part as a tool, no level as a step (in a hold limit by step, both are keys).
+ * - no mix is named as a material, no part as a tool, no level as a step (in a hold limit by step, both are keys), nor
+ *   as a page that every guide has.
  *
  * @returns Ids of the guides that have such faults.
  */
@@ -68,6 +69,9 @@ function reportRepeated(list: readonly Named[], tell: Tell): void {
   }
 }
 
+/** Pages of a guide beside those of its levels, which bear the names of the levels. */
+const pagesOfGuides = new Set(['bench-sheet', 'cutting-plan']);
+
 /** Names that mean something else already, elsewhere in the guide or the workspace. */
 function reportTaken(guide: Guide, { materials, tools }: Things, tell: Tell): void {
   const steps = new Set(guide.steps.map(({ id }) => id));
@@ -78,6 +82,7 @@ function reportTaken(guide: Guide, { materials, tools }: Things, tell: Tell): vo
   ])[] = [
     ['tool', namesIn(guide.parts, 'parts'), (id) => id in tools],
     ['step', namesIn(guide.levels, 'levels'), (id) => steps.has(id)],
+    ['page', namesIn(guide.levels, 'levels'), (id) => pagesOfGuides.has(id)],
     ['material', namesIn(guide.mixes, 'mixes'), (id) => id in materials],
   ];
   for (const [variant, named, isTaken] of taken) {

@@ -37,6 +37,10 @@ export const idProblems: ProblemFamily = {
     says: 'The level “{text}” has the name of a step, so a hold limit for “{text}” would mean both.',
     write: 'id: …   another name for the level',
   },
+  'id-reserved.page': {
+    says: 'A level cannot be called “{text}”: each level has a page of its name, and every guide has another page of that name.',
+    write: 'id: …   another name',
+  },
   'id-reserved.material': {
     says: 'The mix “{text}” has the name of a material, so a row that uses “{text}” would mean both.',
     write: 'id: …   another name for the mix',

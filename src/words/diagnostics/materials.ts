@@ -17,6 +17,21 @@ export const materialFindings: ProblemFamily = {
     says: 'The mix “{mix}” makes nothing, so no amount of it can be had.',
     write: 'makes: …   what comes out of the amounts that go in',
   },
+  'piece-too-large': {
+    says: 'The piece “{piece}” is {size}, and the largest {material} that is sold is {holds}: it cannot be cut from that.',
+    write:
+      '{key}: …   small enough for what is sold; or join it from smaller pieces\n- holds: …   a larger pack of {material}, in its file',
+  },
+  'piece-too-large.length': {
+    says: 'The piece “{piece}” is {size} long, and the longest {material} that is sold is {holds}: it cannot be cut from that.',
+    write:
+      '{key}: …   short enough for what is sold; or join it from shorter pieces\n- holds: …   a longer pack of {material}, in its file',
+  },
+  'piece-too-large.turn': {
+    says: 'The piece “{piece}” is {size} and may not be turned, and the largest {material} that is sold is {holds}: only turned could it be cut from that.',
+    write:
+      '{key}: …   small enough for what is sold\nturn: yes   if neither the grain nor a print has a direction\n- holds: …   a larger pack of {material}, in its file',
+  },
   'pieces-mixed': {
     says: 'The pieces “{first}” and “{piece}” are cut from one material, but one of them is a length and the other has two sides.',
     why: 'A rod is cut to lengths, a sheet or a roll to pieces of two sides.',

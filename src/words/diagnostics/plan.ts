@@ -66,17 +66,45 @@ export const planRefusals: ProblemFamily = {
     write: '--builders 2   your own number',
   },
   'effort-out-of-range': {
-    says: 'An effort of {effort} was asked for; it is a whole number, and at least 1.',
-    write: '--effort 20000   so many schedules are tried',
+    says: 'An effort of {effort} was asked for; it is a number above 0, up to {most}.',
+    write: '--effort 4   four times the usual search',
   },
-  'start-unreadable': {
-    says: '“{start}” is no day and time to start at that can be read without guessing.',
+  'margin-out-of-range': {
+    says: 'A margin of {margin} minutes was asked for; it is a whole number from 0 to {most}.',
+    write: '--margin 2h   your own length of time',
+  },
+  'start-and-ready-by': {
+    says: 'A plan runs forwards from its start or backwards from the time when all is ready, and both were set: {start} and {readyBy}.',
+    write: '--ready-by {readyBy}   or the start, not both',
+  },
+  'ready-by-missing.margin': {
+    says: 'A margin was set, but no time by which all is to be ready.',
+    write: '--ready-by 2026-11-30T09:00   your own day and time',
+  },
+  'ready-by-missing.goodUntil': {
+    says: 'It was set until when the models must be good, but not by when they are to be ready.',
+    write: '--ready-by 2026-11-30T09:00   your own day and time',
+  },
+  'good-until-too-early': {
+    says: 'The models are to be good until {goodUntil}, which is before they are to be ready: {readyBy}.',
+    write: '--good-until {readyBy}   or later',
+  },
+  'time-unreadable': {
+    says: '“{time}” is no day and time that can be read without guessing.',
     why: 'Year, month, day, hour and minute, in this order and with zeros, mean the same everywhere.',
-    write: '--start 2026-11-30T09:00   your own day, and the time by the clock on the wall',
+    write: '{option} 2026-11-30T09:00   your own day, and the time by the clock on the wall',
   },
-  'start-outside-zone': {
-    says: 'A start on {start} cannot be planned: the clock of {zone} is known from {first} to {last}.',
-    write: '--start …   a day in between',
+  'time-outside-zone': {
+    says: '{time} cannot be planned: the clock of {zone} is known from {first} to {last}.',
+    write: '{option} …   a day in between',
+  },
+  'time-skipped': {
+    says: '{time} does not exist: the clocks go forward from {from} to {until} on that day.',
+    write: '{option} …   a time before {from}, or from {until} on',
+  },
+  'time-in-the-past': {
+    says: '{time} has gone by: today is {today}.',
+    write: '{option} …   today, or a day to come',
   },
 };
 
@@ -92,8 +120,21 @@ export const planWarnings: ProblemFamily = {
     says: '{guide}: {made} are made where {good} would do, {extra} more, because some runs are always full.',
   },
   'price-missing': { says: 'No price known: {material}. Every sum that it enters is “at least”.' },
-  'bought-by-area': {
-    says: 'Bought by area or length: {material}. Whether the pieces fit on what is bought is not checked; lay them out before you order.',
+  'stock-without-size': {
+    says: '{material} is cut into pieces, and the stock file says how much there is of it, not in what sizes: nothing is cut from that. List it as sheets or offcuts, width x length.',
+  },
+  'amount-beside-pieces': {
+    says: 'Cut into pieces, and used by amount as well: {material}. The amount is taken from what the pieces leave; whether it can be cut out of that is not checked.',
+  },
+  'opened-goes-off': {
+    says: '{material}: a pack that is opened {from} is good until {until}, and still in use {last}. Order smaller packs, or make the models nearer together.',
+  },
+  'opened-goes-off.closed': {
+    says: '{material}: a pack that comes {from} is good until {until} and first opened {last}. Order it later, or make the models sooner.',
+  },
+  'rest-goes-off': { says: 'Once opened, use the rest within {within}: {material}.' },
+  'faster-pack': {
+    says: '{material}: another pack would be there sooner. All would be ready {earlier} earlier, for {cost} more.',
   },
   'station-not-listed': {
     says: 'The program does not say how many places it has: {station}. The plan takes them to be enough.',
