@@ -9,11 +9,16 @@ import type { ReadWorkspace } from './reading/read.ts';
 import { inReadingOrder } from './reading/report.ts';
 
 export { makePlan } from './core/plan/plan.ts';
+export { dayListCsv } from './exports/day-list-csv.ts';
+export { planIcs } from './exports/plan-ics.ts';
 export { planJson } from './exports/plan-json.ts';
+export { shoppingCsv } from './exports/shopping-csv.ts';
 export { findingsJson } from './exports/findings-json.ts';
 export { planText } from './showing/plan-text.ts';
 export { showDiagnostic } from './showing/diagnostic.ts';
+export { showEvents } from './showing/show-events.ts';
 export { showPlan } from './showing/show-plan.ts';
+export { workOfEach } from './showing/work-of-each.ts';
 export type { Diagnostic, Place, Severity } from './core/diagnostic.ts';
 export type { Workspace } from './core/model/workspace.ts';
 export type { DemandLine, PlanSettings } from './core/plan/demand.ts';

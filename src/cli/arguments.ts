@@ -1,11 +1,11 @@
 import { parseArgs } from 'node:util';
 import { nearName } from '../core/near-name.ts';
-import { optionWords } from '../words/command-line.ts';
+import { wordsOfOption } from './help.ts';
 import type { CommandName } from './command.ts';
 import type { Fault } from './fault.ts';
 import { fault, withNear } from './fault.ts';
 import type { OptionName, ValueName, Values } from './options.ts';
-import { flags, readers } from './options.ts';
+import { flags, readerOf } from './options.ts';
 
 /** A call taken apart: what its options say, the words that are none, and all that is wrong with it. */
 export interface Call {
@@ -81,10 +81,10 @@ function readOption(
       ? { value: [[name, true]] }
       : { found: fault('option-takes-nothing', { option, value }) };
   }
-  const wants = optionWords[name as ValueName].wants;
+  const wants = wordsOfOption(command, name as ValueName).wants ?? '';
   const isMissing = value === undefined || (!inlineValue && /^--?[a-z]/.test(value));
   if (isMissing) return { found: fault('option-without-value', { option, wants }) };
-  const meaning = readers[name as ValueName](value);
+  const meaning = readerOf(command, name as ValueName)(value);
   return meaning === undefined
     ? { found: fault('option-value', { option, wants, value }) }
     : { value: [[name, meaning]] };

@@ -1,8 +1,7 @@
-import type { Guide } from '../core/model/guide.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
 import type { DemandLine } from '../core/plan/demand.ts';
-import { batchUpTo } from '../core/plan/demanded.ts';
+import { batchUpTo } from '../core/plan/demand/demanded.ts';
 import { listed } from '../showing/fill.ts';
 import type { Fault } from './fault.ts';
 import { fault, withNear } from './fault.ts';
@@ -10,12 +9,11 @@ import { wholeNumber } from './options.ts';
 
 const number = wholeNumber(1, batchUpTo);
 
-/** `needle-block:deep=4` as a line of the demand, or why it is none. */
+/** `needle-block:deep=4`, `rib-frame/skin=8` as a line of the demand, or why it is none. */
 export function readDemand(text: string, batch: number | undefined): DemandLine | Fault {
-  const found = /^([^:=/\s]+)(?::([^:=/\s]+))?(\/[^=]*)?(?:=(.*))?$/.exec(text);
+  const found = /^([^:=/\s]+)(?::([^:=/\s]+))?(?:\/([^:=/\s]+))?(?:=(.*))?$/.exec(text);
   if (!found) return fault('demand-unreadable', { text });
   const [, guide, level, part, written] = found;
-  if (part !== undefined) return fault('demand-part', { text });
   if (written !== undefined && batch !== undefined)
     return fault('batch-twice', { text, batch: String(batch) });
   const wanted = written === undefined ? batch : number(written);
@@ -23,6 +21,7 @@ export function readDemand(text: string, batch: number | undefined): DemandLine 
   return {
     guide: guide!,
     ...(level === undefined ? {} : { level }),
+    ...(part === undefined ? {} : { part }),
     ...(wanted === undefined ? {} : { wanted }),
   };
 }
@@ -46,16 +45,23 @@ export function faultsOfDemand(
   ].sort();
   if (demand.length === 0)
     return [known.length > 0 ? fault('no-guide', { known: listed(known) }) : fault('no-guide.none')];
-  return demand.flatMap(({ guide, level }) => {
+  return demand.flatMap(({ guide, level, part }) => {
     if (!known.includes(guide))
       return [withNear('unknown-guide', nearName(guide, known), { guide, known: listed(known) })];
-    return level === undefined || !Object.hasOwn(guides, guide) ? [] : faultsOfLevel(guides[guide]!, level);
+    if (!Object.hasOwn(guides, guide)) return [];
+    const { levels, parts } = guides[guide]!;
+    return [...faultsOfName('level', guide, level, levels), ...faultsOfName('part', guide, part, parts)];
   });
 }
 
-function faultsOfLevel({ id: guide, levels }: Guide, level: string): Fault[] {
-  const known = levels.map(({ id }) => id);
-  if (known.includes(level)) return [];
-  if (known.length === 0) return [fault('unknown-level.none', { guide, level })];
-  return [withNear('unknown-level', nearName(level, known), { guide, level, known: listed(known) })];
+function faultsOfName(
+  what: 'level' | 'part',
+  guide: string,
+  name: string | undefined,
+  among: readonly { readonly id: string }[],
+): Fault[] {
+  const known = among.map(({ id }) => id);
+  if (name === undefined || known.includes(name)) return [];
+  if (known.length === 0) return [fault(`unknown-${what}.none`, { guide, [what]: name })];
+  return [withNear(`unknown-${what}`, nearName(name, known), { guide, [what]: name, known: listed(known) })];
 }

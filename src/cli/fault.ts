@@ -15,7 +15,7 @@ export function fault(code: Fault['code'], facts: Fault['facts'] = {}): Fault {
 
 /** The same, with the variant that names what is near where something is. */
 export function withNear(
-  code: Fault['code'] & ('unknown-command' | 'unknown-guide' | 'unknown-level' | 'unknown-option'),
+  code: Fault['code'] & `unknown-${'command' | 'guide' | 'level' | 'option' | 'part'}`,
   near: string | undefined,
   facts: Fault['facts'],
 ): Fault {

@@ -17,7 +17,7 @@ export function helpOfAll(): string {
     wrapped(helpWords.about, width),
     indented([helpWords.usage]),
     [helpWords.commands, ...indented(inColumns(columns, rows, width - 2))],
-    [helpWords.options, ...optionLines(['help', 'version'])],
+    [helpWords.options, ...optionLines('help', ['help', 'version'])],
     wrapped(helpWords.workspace, width),
     wrapped(helpWords.exit, width),
     [helpWords.more],
@@ -30,7 +30,7 @@ export function helpOf(name: CommandName, options: readonly OptionName[]): strin
   return paragraphs([
     indented([usage]),
     ...more.map((text) => wrapped(text, width)),
-    [helpWords.options, ...optionLines(options)],
+    [helpWords.options, ...optionLines(name, options)],
     [
       helpWords.examples,
       ...examples.flatMap(([type, does]) => [...indented([type]), ...indented([does], 6)]),
@@ -38,12 +38,17 @@ export function helpOf(name: CommandName, options: readonly OptionName[]): strin
   ]);
 }
 
-function optionLines(names: readonly (keyof typeof optionWords)[]): string[] {
-  return indented(inColumns(columns, names.map(optionRow), width - 2));
+/** What an option means to a command. */
+export function wordsOfOption(command: CommandName, name: keyof typeof optionWords): OptionWords {
+  return commandWords[command].options?.[name] ?? optionWords[name];
 }
 
-function optionRow(name: keyof typeof optionWords): string[] {
-  const { takes, does }: OptionWords = optionWords[name];
+function optionLines(command: CommandName, names: readonly (keyof typeof optionWords)[]): string[] {
+  const rows = names.map((name) => optionRow(name, wordsOfOption(command, name)));
+  return indented(inColumns(columns, rows, width - 2));
+}
+
+function optionRow(name: string, { takes, does }: OptionWords): string[] {
   return [takes === undefined ? `--${name}` : `--${name} ${takes}`, does];
 }
 

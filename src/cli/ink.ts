@@ -12,10 +12,17 @@ export interface Ink {
 const always = { validateStream: false };
 const colours = { error: 'red', warning: 'yellow', note: 'cyan' } as const;
 
-/** @source NO_COLOR: no-color.org, set and not empty; TERM=dumb: common practice. */
+/**
+ * Whether a terminal is to have no control codes.
+ *
+ * @source NO_COLOR: no-color.org, set and not empty; TERM=dumb: common practice.
+ */
+export function isPlain(environment: World['environment']): boolean {
+  return Boolean(environment['NO_COLOR']) || environment['TERM'] === 'dumb';
+}
+
 export function inkFor(output: Output, { environment }: World): Ink {
-  const plain = !output.isTerminal || Boolean(environment['NO_COLOR']) || environment['TERM'] === 'dumb';
-  if (plain) return { strong: (text) => text, of: (_, text) => text };
+  if (!output.isTerminal || isPlain(environment)) return { strong: (text) => text, of: (_, text) => text };
   return {
     strong: (text) => styleText('bold', text, always),
     of: (severity, text) => styleText(colours[severity], text, always),

@@ -1,7 +1,9 @@
 import { isDay } from '../core/time/day.ts';
-import { batchUpTo } from '../core/plan/demanded.ts';
-import { wallMinute } from '../core/plan/clock.ts';
-import { readCount, readShare } from '../core/quantity/read.ts';
+import { batchUpTo } from '../core/plan/demand/demanded.ts';
+import { wallMinute } from '../core/plan/time/moment.ts';
+import { readCount, readRatio, readShare } from '../core/quantity/read.ts';
+import { minutesUp, readDuration, secondsOf } from '../core/time/duration.ts';
+import type { CommandName } from './command.ts';
 
 /** What the text after an option means; `undefined` where it means nothing. A flag has no reader. */
 type Reader<T> = (text: string) => T | undefined;
@@ -25,6 +27,17 @@ const share: Reader<string> = (written) => {
   return reading.ok ? reading.value : undefined;
 };
 
+const times: Reader<string> = (written) => {
+  const reading = readRatio(written);
+  return reading.ok ? reading.value : undefined;
+};
+
+/** A length of time on the clock, in whole minutes. */
+const minutes: Reader<number> = (written) => {
+  const reading = readDuration(written);
+  return reading.ok && 'seconds' in reading.value ? minutesUp(secondsOf(reading.value)) : undefined;
+};
+
 const day: Reader<string> = (written) => (isDay(written) ? written : undefined);
 
 /** `2026-11-30T09:00`, or a day alone: from its first minute on. */
@@ -38,8 +51,13 @@ export const readers = {
   batch: wholeNumber(1, batchUpTo),
   builders: wholeNumber(1, 100),
   edition: oneOf('trainees', 'staff'),
-  format: oneOf('text', 'json'),
+  effort: times,
+  format: oneOf('text', 'json', 'csv', 'ics'),
+  'good-until': time,
+  list: oneOf('shopping', 'days'),
+  margin: minutes,
   out: text,
+  'ready-by': time,
   spares: share,
   start: time,
   stock: text,
@@ -49,8 +67,17 @@ export const readers = {
 
 export type ValueName = keyof typeof readers;
 
+/** Where a command takes fewer values than others. */
+const narrower: { readonly [C in CommandName]?: { readonly [N in ValueName]?: Reader<unknown> } } = {
+  check: { format: oneOf('text', 'json') },
+};
+
+export function readerOf(command: CommandName, name: ValueName): Reader<unknown> {
+  return narrower[command]?.[name] ?? readers[name];
+}
+
 /** The options that are there or not. */
-export const flags = ['help', 'trace'] as const;
+export const flags = ['help', 'trace', 'what-if'] as const;
 export type FlagName = (typeof flags)[number];
 export type OptionName = ValueName | FlagName;
 

@@ -1,40 +1,56 @@
-import { readFile } from 'node:fs/promises';
-import { basename, resolve } from 'node:path';
 import { check, makePlan, readWorkspace } from '../index.ts';
 import type { Diagnostic } from '../core/diagnostic.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
 import type { Plan } from '../core/plan/result.ts';
+import { findingsJson } from '../exports/findings-json.ts';
 import { jsonText } from '../exports/json-text.ts';
-import { planJson } from '../exports/plan-json.ts';
-import { readStock, type Stock } from '../reading/stock.ts';
+import { showDiagnostic } from '../showing/diagnostic.ts';
 import { fill, listed } from '../showing/fill.ts';
-import { planText } from '../showing/plan-text.ts';
-import { showPlan } from '../showing/show-plan.ts';
+import { showSchedule } from '../showing/show-schedule.ts';
 import { outcomeWords } from '../words/command-line.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
 import { concerning } from './concerning.ts';
 import { faultsOfDemand, isFault, readDemand } from './demand.ts';
-import { fault, sayFaults } from './fault.ts';
+import { sayFaults } from './fault.ts';
 import { findingsText, hasErrors } from './findings.ts';
 import { findWorkspace } from './folder.ts';
 import { inkFor } from './ink.ts';
+import { printPlan } from './plan-formats.ts';
+import { faultsOfSettings, settingsOf } from './plan-settings.ts';
 import { progressOn } from './progress.ts';
+import { stockOf } from './stock.ts';
 import { todayOf } from './today.ts';
 import type { ExitStatus, World } from './world.ts';
 
 /** What to buy, what it costs, who does what when. The plan goes to standard output, findings to standard error. */
 export const plan: Command = {
   name: 'plan',
-  options: ['batch', 'builders', 'format', 'spares', 'start', 'stock', 'today', 'workspace'],
+  options: [
+    'batch',
+    'builders',
+    'effort',
+    'format',
+    'good-until',
+    'list',
+    'margin',
+    'ready-by',
+    'spares',
+    'start',
+    'stock',
+    'today',
+    'what-if',
+    'workspace',
+  ],
   run: async (call, world) => {
     const lines = call.words.map((word) => readDemand(word, call.values.batch));
     const found = findWorkspace(call, world, { takesWord: false, command: 'plan' });
     const today = todayOf(call, world);
     const faults = [
       ...lines.filter(isFault),
+      ...faultsOfSettings(call.values),
       ...('faults' in found ? found.faults : []),
       ...(typeof today === 'string' ? [] : [today]),
     ];
@@ -58,72 +74,64 @@ async function planIn(
   if (faults.length > 0) return sayFaults(world, faults, 'plan');
   const guides = [...new Set(demand.map(({ guide }) => guide))];
   const findings = concerning(guides, check(read, { today, compared: guides }), workspace);
-  world.err.write(findingsText(findings, inkFor(world.err, world)));
-  if (!workspace || hasErrors(findings)) return notPlanned(guides, world);
-  const stock = await stockOf(call, workspace, world);
-  return 'status' in stock
-    ? stock.status
-    : answer(workspace, demand, settingsOf(call, today, stock.stock), call, world);
+  if (!workspace || hasErrors(findings)) {
+    sayFindings(findings, call, world, fill(outcomeWords.refused, { guides: listed(guides) }));
+    return 1;
+  }
+  const stock = await stockOf(call.values, workspace, world);
+  if ('fault' in stock) return sayFaults(world, [stock.fault], 'plan');
+  if ('refused' in stock) return refuse([...findings, ...stock.refused], call, world);
+  return answer(
+    { workspace, demand, settings: settingsOf(call.values, today, stock) },
+    findings,
+    call,
+    world,
+  );
 }
 
-function notPlanned(guides: readonly string[], world: World): ExitStatus {
-  world.err.write(`${fill(outcomeWords.refused, { guides: listed(guides) })}\n`);
-  return 1;
+/** What a plan is asked for. */
+export interface Question {
+  readonly workspace: Workspace;
+  readonly demand: readonly DemandLine[];
+  readonly settings: PlanSettings;
 }
 
-/** The stock file that the call names, read; or the status of a call whose file cannot be. */
-async function stockOf(
-  { values }: Call,
-  workspace: Workspace,
-  world: World,
-): Promise<{ readonly stock: Stock } | { readonly status: ExitStatus }> {
-  if (values.stock === undefined) return { stock: {} };
-  const bytes = await readFile(resolve(world.folder, values.stock)).catch(() => undefined);
-  if (!bytes) return { status: sayFaults(world, [fault('no-such-file', { file: values.stock })], 'plan') };
-  const read = readStock(basename(values.stock), bytes, workspace.materials);
-  if ('stock' in read) return read;
-  world.err.write(findingsText(read.refused, inkFor(world.err, world)));
-  return { status: 1 };
-}
-
-function settingsOf({ values }: Call, today: IsoDate, stock: Stock): PlanSettings {
-  const { builders, spares, start } = values;
-  return {
-    today,
-    stock,
-    ...(builders === undefined ? {} : { builders }),
-    ...(spares === undefined ? {} : { spares }),
-    ...(start === undefined ? {} : { start }),
-  };
-}
-
-function answer(
-  workspace: Workspace,
-  demand: readonly DemandLine[],
-  settings: PlanSettings,
-  call: Call,
-  world: World,
-): ExitStatus {
+function answer(question: Question, findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {
   const progress = progressOn(world);
   progress.say(outcomeWords.planning);
-  const made = makePlan(workspace, demand, settings);
+  const made = makePlan(question.workspace, question.demand, question.settings);
+  if ('refused' in made) {
+    progress.done();
+    return refuse([...findings, ...made.refused], call, world);
+  }
+  const text = printPlan(made, question, call.values, progress, world);
   progress.done();
-  if ('refused' in made) return refused(made.refused, world);
-  world.out.write(
-    call.values.format === 'json' ? jsonText(planJson(made, workspace)) : textOf(made, workspace, world),
-  );
+  sayFindings(findings, call, world);
+  if (text === undefined) return sayNoSchedule(made, question.workspace, world);
+  world.out.write(text);
   return isImpossible(made) ? 3 : 0;
 }
 
-function refused(findings: readonly Diagnostic[], world: World): ExitStatus {
-  world.err.write(findingsText(findings, inkFor(world.err, world)));
+function refuse(findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {
+  sayFindings(findings, call, world);
   return 1;
 }
 
-/** As wide as the terminal, within what reads well; 80 columns on a pipe, so that the bytes do not depend on it. */
-function textOf(made: Plan, workspace: Workspace, { out }: World): string {
-  const width = out.isTerminal && out.columns ? Math.min(Math.max(out.columns, 60), 100) : 80;
-  return planText(showPlan(made, workspace), width);
+/** On standard error, in the format of the call: text for people, else one JSON document. */
+function sayFindings(findings: readonly Diagnostic[], { values }: Call, world: World, then?: string): void {
+  if (values.format === 'json') {
+    if (findings.length > 0) world.err.write(jsonText(findingsJson(findings, showDiagnostic)));
+    return;
+  }
+  world.err.write(findingsText(findings, inkFor(world.err, world)));
+  if (then !== undefined) world.err.write(`${then}\n`);
+}
+
+/** Days or a calendar were asked for, and there is no work to put in them. */
+function sayNoSchedule(made: Plan, workspace: Workspace, world: World): ExitStatus {
+  const { none, helps } = showSchedule('schedule', made, workspace);
+  for (const { text } of [none, ...helps]) world.err.write(`${text}\n`);
+  return 3;
 }
 
 /** What to buy is still known; but the work cannot be done as asked, or no way was found. */

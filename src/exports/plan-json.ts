@@ -1,13 +1,13 @@
 import type { Pack } from '../core/model/material.ts';
 import type { Program } from '../core/model/program.ts';
-import type { Money } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import type { LineCost, Plan, PlanCost, PlannedLine, Purchase } from '../core/plan/result.ts';
-import { printMoney } from '../core/money/money.ts';
+import type { Delivery, LineCost, Plan, PlanCost, PlannedLine, Purchase } from '../core/plan/result.ts';
 import type { Exact } from '../core/quantity/exact.ts';
-import { exact } from '../core/quantity/exact.ts';
 import { printHolding, printMeasure } from '../core/quantity/print.ts';
 import { isoTime } from '../core/time/iso-time.ts';
+import { cuttingJson } from './cutting-json.ts';
+import { lineName } from './line-name.ts';
+import { inOwnCurrency, moneyText, sumText } from './money-text.ts';
 import { scheduleJson } from './schedule-json.ts';
 
 /**
@@ -15,6 +15,7 @@ import { scheduleJson } from './schedule-json.ts';
  * money in the program's currency, each a decimal where that ends, else a fraction (`"103/30"`).
  */
 export function planJson(plan: Plan, { program, materials }: Workspace) {
+  const packsOf = (material: string): readonly Pack[] => materials[material]?.packs ?? [];
   return {
     format: 'benchwright-plan/1',
     demand: plan.lines.map(demandJson),
@@ -22,17 +23,9 @@ export function planJson(plan: Plan, { program, materials }: Workspace) {
       material,
       amount: printMeasure(amount),
     })),
-    cutting: [],
-    purchases: plan.purchases.map((purchase) =>
-      purchaseJson(purchase, materials[purchase.material]?.packs ?? [], program),
-    ),
-    deliveries: plan.deliveries.map(({ supplier, goods, charge, ordered, arrives }) => ({
-      ...(supplier === undefined ? {} : { supplier }),
-      goods: inOwnCurrency(goods, program),
-      charge: inOwnCurrency(charge, program),
-      ...(ordered === undefined ? {} : { ordered: isoTime(program.zone, ordered) }),
-      ...(arrives === undefined ? {} : { arrives: isoTime(program.zone, arrives) }),
-    })),
+    cutting: plan.cutting.map((cut) => cuttingJson(cut, plan.lines, packsOf(cut.material), program)),
+    purchases: plan.purchases.map((purchase) => purchaseJson(purchase, packsOf(purchase.material), program)),
+    deliveries: plan.deliveries.map((delivery) => deliveryJson(delivery, program)),
     cost: costJson(plan.cost, plan.lines, program),
     schedule: scheduleJson(plan, program),
     warnings: plan.warnings.map(({ code, variant, facts }) => ({
@@ -43,25 +36,28 @@ export function planJson(plan: Plan, { program, materials }: Workspace) {
   };
 }
 
-/** Whose models a row counts: `level` is left out where a guide has none. */
-export function lineName({ guide, level }: PlannedLine) {
-  return { guide, ...(level === undefined ? {} : { level }) };
-}
-
 function demandJson(line: PlannedLine) {
-  const { wanted, spares, made } = line;
-  return { ...lineName(line), wanted, spares, made };
+  const { wanted, forOthers, spares, finished, made } = line;
+  return {
+    ...lineName(line),
+    wanted,
+    ...(forOthers === undefined ? {} : { forOthers }),
+    spares,
+    ...(finished === undefined ? {} : { finished }),
+    made,
+  };
 }
 
+/** What is left over is as a stock file has it: an amount, or the sheets, offcuts and rods of a material that is cut. */
 function purchaseJson(purchase: Purchase, packs: readonly Pack[], program: Program) {
-  const { material, needed, fromStock, cost, left } = purchase;
+  const { material, needed, fromStock, cost, left, leftPieces } = purchase;
   return {
     material,
     needed: printMeasure(needed),
     fromStock: printMeasure(fromStock),
     packs: purchase.packs.map(({ pack, count }) => packJson(packs[pack]!, count, program)),
     ...(cost === undefined ? {} : { cost: inOwnCurrency(cost, program) }),
-    left: printMeasure(left),
+    left: leftPieces ? leftPieces.map(printHolding) : printMeasure(left),
   };
 }
 
@@ -75,12 +71,22 @@ function packJson({ from, holds, price, code }: Pack, count: number, program: Pr
   };
 }
 
+function deliveryJson({ supplier, goods, charge, ordered, arrives }: Delivery, program: Program) {
+  return {
+    ...(supplier === undefined ? {} : { supplier }),
+    goods: inOwnCurrency(goods, program),
+    charge: inOwnCurrency(charge, program),
+    ...(ordered === undefined ? {} : { ordered: isoTime(program.zone, ordered) }),
+    ...(arrives === undefined ? {} : { arrives: isoTime(program.zone, arrives) }),
+  };
+}
+
 function costJson(
   { currency, complete, toolsComplete, outlay, cashToStart, each }: PlanCost,
   lines: Plan['lines'],
   program: Program,
 ) {
-  const sum = (x: Exact) => printMoney(x, digitsOf(currency, program));
+  const sum = (x: Exact) => sumText(x, currency, program);
   return {
     currency,
     complete,
@@ -99,17 +105,4 @@ function lineCostJson({ used, outlay, withTools, withLabour, perUse }: LineCost,
     withLabour: sum(withLabour),
     ...(perUse === undefined ? {} : { perUse: sum(perUse) }),
   };
-}
-
-function inOwnCurrency(amount: Exact, program: Program): string {
-  return `${printMoney(amount, digitsOf(program.currency, program))} ${program.currency}`;
-}
-
-function moneyText({ amount, currency }: Money, program: Program): string {
-  return `${printMoney(exact(amount), digitsOf(currency, program))} ${currency}`;
-}
-
-/** Minor digits of a currency that the workspace uses. */
-function digitsOf(currency: string, { minorDigits }: Program): number {
-  return minorDigits[currency] ?? 2;
 }

@@ -20,6 +20,8 @@ export interface CommandWords {
   readonly does: string;
   readonly more: readonly string[];
   readonly examples: readonly (readonly [type: string, does: string])[];
+  /** Options that mean more here than elsewhere. */
+  readonly options?: Readonly<Record<string, OptionWords>>;
 }
 
 export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish', CommandWords>> = {
@@ -40,20 +42,44 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish'
     ],
   },
   plan: {
-    usage: 'benchwright plan GUIDE[:LEVEL][=N]...',
+    usage: 'benchwright plan GUIDE[:LEVEL][/PART][=N]...',
     does: 'what to buy, what it costs, who does what when',
     more: [
-      'Plans so many good models of one guide or of several together. Without a number it is the batch that the guide itself speaks of, else one; without a level, the usual one.',
-      'Without --start the plan is in the reference week: it begins at the first opening of the working week, materials at hand, and no day is closed.',
-      'A guide with errors is not planned. What a plan leaves over can be kept in a stock file, and the next plan takes from it.',
+      'Plans so many good models of one guide or of several together. Without a number it is the batch that the guide itself speaks of, else one; without a level, the usual one. With a part, only the steps for that part are done.',
+      'Without --start or --ready-by the plan is in the reference week: it begins at the first opening of the working week, materials at hand, and no day is closed. --start plans forwards, everything ready as early as can be; --ready-by plans backwards, everything begun as late as can be.',
+      'A guide with errors is not planned. What a plan leaves over can be kept in a stock file, and the next plan takes from it; finished models count too.',
+      'The plan goes to standard output, what is wrong or to be known of its guides to standard error: as text, or with --format json as one JSON document. The text ends with what single changes would bring, such as one more builder, unless there are more than 300 runs; in JSON that stands only with --what-if.',
+      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Planned again for the same day, its events take the place of the earlier ones.',
+      'The status is 3 where it is proven that the work cannot be done as asked, or no way was found; what to buy is told all the same. A plan of too many runs to be scheduled says so and ends with 0, but has no day list and no calendar.',
     ],
     examples: [
       ['benchwright plan needle-block=12', 'twelve good ones of the usual level'],
       ['benchwright plan needle-block:deep=4 suture-pad=20 --builders 1', 'two guides, one person'],
       ['benchwright plan needle-block --batch 12 --spares 10 %', 'twelve, and two spares'],
-      ['benchwright plan needle-block=12 --start 2026-11-30T09:00', 'with dates'],
+      ['benchwright plan needle-block=12 --start 2026-11-30T09:00', 'with dates, forwards'],
+      [
+        'benchwright plan needle-block=12 --ready-by 2026-12-04T09:00 --margin 2h',
+        'backwards: all ready two hours before Friday, 09:00',
+      ],
+      ['benchwright plan rib-frame/skin=8', 'eight new skins for frames that are there'],
       ['benchwright plan needle-block=12 --stock cupboard.yaml --format json', 'for another program'],
+      [
+        'benchwright plan needle-block=12 --format csv > shopping.csv',
+        'the shopping list, for a spreadsheet',
+      ],
+      [
+        'benchwright plan needle-block=12 --format csv --list days > days.csv',
+        'who does what when, for a spreadsheet',
+      ],
+      ['benchwright plan needle-block=12 --ready-by 2026-12-04 --format ics > plan.ics', 'for a calendar'],
     ],
+    options: {
+      format: {
+        takes: 'NAME',
+        does: 'text; json for other programs; csv for a spreadsheet; ics for a calendar',
+        wants: 'text, json, csv or ics',
+      },
+    },
   },
   publish: {
     usage: 'benchwright publish [WORKSPACE]',
@@ -94,10 +120,31 @@ export const optionWords = {
     does: 'people who build; else as many as the program has',
     wants: 'a whole number from 1 to 100',
   },
+  effort: {
+    takes: 'X',
+    does: 'search X times as much for a better schedule; 1/4 is quicker',
+    wants: 'a number above 0, such as 4 or 1/2',
+  },
   edition: { takes: 'NAME', does: 'trainees or staff alone; else both', wants: 'trainees or staff' },
   format: { takes: 'NAME', does: 'text, or json for other programs', wants: 'text or json' },
+  'good-until': {
+    takes: 'TIME',
+    does: 'until when all models must be good; else --ready-by',
+    wants: 'a day or a time, such as 2026-12-04 or 2026-12-04T17:00',
+  },
   help: { does: 'what the command can do' },
+  list: { takes: 'NAME', does: 'of csv: shopping or days; else shopping', wants: 'shopping or days' },
+  margin: {
+    takes: 'TIME',
+    does: 'be ready so long before --ready-by',
+    wants: 'a length of time, such as 2h, 30min or "2 h 30 min"',
+  },
   out: { takes: 'DIR', does: 'the folder to write into; else site', wants: 'a folder' },
+  'ready-by': {
+    takes: 'TIME',
+    does: 'all is ready by then, and nothing begins earlier than it must; by the clock of the program',
+    wants: 'a day or a time, such as 2026-12-04 or 2026-12-04T09:00',
+  },
   spares: { takes: 'RATE', does: 'add so many spares, one at least', wants: 'a share, such as 10 %' },
   start: {
     takes: 'TIME',
@@ -106,7 +153,7 @@ export const optionWords = {
   },
   stock: {
     takes: 'FILE',
-    does: 'what is at hand: a list of material: amount, in YAML or JSON',
+    does: 'what is at hand: materials with their amounts, and finished models, in YAML or JSON',
     wants: 'a file',
   },
   today: {
@@ -115,6 +162,7 @@ export const optionWords = {
     wants: 'a day, such as 2026-11-25',
   },
   trace: { does: 'of a fault of Benchwright itself, also where in the program it happened' },
+  'what-if': { does: 'also what single changes and other batch sizes would bring, however long that takes' },
   version: { does: 'which version this is' },
   workspace: { takes: 'DIR', does: 'the workspace, where WORKSPACE is not named', wants: 'a folder' },
 } as const satisfies Readonly<Record<string, OptionWords>>;
@@ -135,15 +183,24 @@ export const callFaults = {
   'no-workspace-there': '{folder} is no workspace: it has no program.yaml.',
   'no-guide': 'Nothing is named that could be planned. The guides are {known}.',
   'no-guide.none': 'Nothing is named that could be planned, and the workspace has no guide that can be read.',
-  'demand-unreadable': '“{text}” is not a guide to plan. Write GUIDE, GUIDE=N or GUIDE:LEVEL=N.',
+  'demand-unreadable':
+    '“{text}” is not a guide to plan. Write GUIDE, GUIDE=N, GUIDE:LEVEL=N or GUIDE/PART=N.',
   'demand-number': '“{text}”: after = comes a whole number from 1 to 10,000.',
-  'demand-part': '“{text}”: parts of a model cannot be planned alone yet.',
   'batch-twice': '“{text}” and --batch {batch} both say how many.',
   'unknown-guide': 'There is no guide “{guide}”. The guides are {known}.',
   'unknown-guide.near': 'There is no guide “{guide}”. Did you mean {near}?',
   'unknown-level': '{guide} has no level “{level}”. Its levels are {known}.',
   'unknown-level.near': '{guide} has no level “{level}”. Did you mean {near}?',
   'unknown-level.none': '{guide} has no levels, so “{level}” means nothing there.',
+  'unknown-part': '{guide} has no part “{part}”. Its parts are {known}.',
+  'unknown-part.near': '{guide} has no part “{part}”. Did you mean {near}?',
+  'unknown-part.none': '{guide} has no parts, so “{part}” means nothing there.',
+  'start-and-ready-by':
+    '--start plans forwards and --ready-by backwards, and both are set. Leave one of them out.',
+  'needs-ready-by': '{option} means something only beside --ready-by, and there is none.',
+  'ics-needs-dates':
+    'A calendar needs dates, and the plan is in the reference week. Add --start or --ready-by.',
+  'list-without-csv': '--list chooses a table of --format csv, and the format is {format}.',
   'no-such-file': '{file} cannot be opened.',
   'day-of-environment': 'SOURCE_DATE_EPOCH is “{value}”, and has to be whole seconds since 1970.',
 } as const;
@@ -165,6 +222,7 @@ export const outcomeWords = {
   reading: 'Reading …',
   checking: 'Checking …',
   planning: 'Planning …',
+  trying: 'Trying what changes would bring …',
   making: 'Making the pages …',
   writing: 'Writing {files} …',
   fileTrouble: '{path}: {reason}. Nothing more was done.',

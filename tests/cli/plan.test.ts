@@ -112,6 +112,111 @@ describe('a stock file', () => {
   });
 });
 
+describe('a plan backwards', () => {
+  const plannedFor = async (...args: string[]) =>
+    (await planned('knot-board=2', '--ready-by', '2026-12-04T12:00', ...args)).schedule as unknown as {
+      ready: string;
+      readyBy: string;
+      firstHandsOn: string;
+    };
+
+  it('is begun as late as it can be', async () => {
+    // 2 × 10 min by one builder
+    expect(await plannedFor()).toMatchObject({
+      readyBy: '2026-12-04T12:00+00:00',
+      firstHandsOn: '2026-12-04T11:40+00:00',
+      ready: '2026-12-04T12:00+00:00',
+    });
+  });
+
+  it.each(['30min', '30 min', '0.5 h', 'PT30M'])('is ready %s before, with that margin', async (margin) => {
+    expect((await plannedFor('--margin', margin)).readyBy).toBe('2026-12-04T11:30+00:00');
+  });
+
+  it('takes any effort above nothing', async () => {
+    for (const effort of ['2', '1/4', '0.5', '50 %'])
+      expect(await plannedFor('--effort', effort)).toMatchObject({ ready: '2026-12-04T12:00+00:00' });
+  });
+
+  it('to a time that has gone by is refused', async () => {
+    const args = ['plan', 'knot-board', '--ready-by', '2026-11-01'];
+    const { status, err } = await benchwright(args, { folder });
+    expect(err).toContain('error, time-in-the-past');
+    expect(status).toBe(1);
+  });
+});
+
+describe('a part', () => {
+  const split = folderWith({
+    ...soundWorkspace,
+    'guides/knot-board/guide.md': guide
+      .replace('lasts: 20 uses', 'parts:\n  - id: loop\n    lasts: 5 uses\n  - id: board\n    lasts: 90 uses')
+      .replace('    hands-on: 10 min', '    for: each loop\n    hands-on: 10 min'),
+  });
+
+  it('is planned alone, also in a calendar', async () => {
+    const args = ['plan', 'knot-board/loop=3', '--start', '2026-11-30T09:00'];
+    const { status, out } = await benchwright([...args, '--format', 'json'], { folder: split });
+    expect((JSON.parse(out) as PlanText).demand).toEqual([
+      { guide: 'knot-board', level: 'plain', part: 'loop', wanted: 3, spares: 0, made: 3 },
+    ]);
+    expect(status).toBe(0);
+    const calendar = await benchwright([...args, '--format', 'ics'], { folder: split });
+    expect(calendar.out).toContain('UID:ready.knot-board.plain.loop.');
+  });
+
+  it('that a guide has not is named with what it has', async () => {
+    const { status, err } = await benchwright(['plan', 'knot-board/lop'], { folder: split });
+    expect(err).toContain('knot-board has no part “lop”. Did you mean loop?');
+    expect(status).toBe(2);
+  });
+});
+
+describe('other formats', () => {
+  const out = async (...args: string[]) => benchwright(['plan', 'knot-board=12', ...args], { folder });
+
+  it('csv is the shopping list, or with --list days who does what when', async () => {
+    expect((await out('--format', 'csv')).out).toMatch(/^\uFEFFMaterial,.*\r\nCotton cord,7.2 m,0 m,2,5 m,/);
+    expect((await out('--format', 'csv', '--list', 'days')).out).toMatch(/^\uFEFFDay,From,.*\r\n1,09:00,1,/);
+  });
+
+  it('ics is a calendar of a plan with dates, the same bytes for the same call', async () => {
+    const calendar = await out('--format', 'ics', '--start', '2026-11-30');
+    expect(calendar.out).toMatch(/^BEGIN:VCALENDAR\r\n[^]*END:VCALENDAR\r\n$/);
+    expect(calendar.out).toContain('SUMMARY:Tie it\\, all 12\\, builder 1\r\n');
+    expect((await out('--format', 'ics', '--start', '2026-11-30')).out).toBe(calendar.out);
+  });
+
+  it('tell changes at the end of the text, and in JSON where they are asked for', async () => {
+    expect((await out()).out).toMatch(/What if\n\s+One more/);
+    expect(await planned('knot-board=12')).not.toHaveProperty('whatIf');
+    const { whatIf, curve } = (await planned('knot-board=12', '--what-if')) as unknown as {
+      whatIf: { change: object; ready: number }[];
+      curve: { models: number; outlay: string; full: boolean }[];
+    };
+    // 12 × 10 min: 120 min by one builder, 60 by two
+    expect(whatIf[0]).toMatchObject({ change: { kind: 'builders', count: 2 }, ready: 540 + 60 });
+    // 8 × 0.6 m = 4.8 m of 5 m at 3.20
+    expect(curve[7]).toEqual({ models: 8, outlay: '0.40 GBP', full: true });
+    expect(curve[8]!.full).toBe(false);
+  });
+});
+
+describe('finished models of a stock file', () => {
+  it('are not made again, and a plan of nothing but those has nothing to do', async () => {
+    writeFileSync(join(folder, 'shelf.yaml'), 'cord: 1 m\nmodels:\n  - guide: knot-board\n    count: 3\n');
+    expect((await planned('knot-board=5', '--stock', 'shelf.yaml')).demand[0]).toMatchObject({
+      wanted: 5,
+      finished: 3,
+      made: 2,
+    });
+    const { status, out } = await benchwright(['plan', 'knot-board=3', '--stock', 'shelf.yaml'], { folder });
+    expect(out).toContain('Knot board');
+    expect(out).not.toMatch(/NaN|Infinity|undefined/);
+    expect(status).toBe(0);
+  });
+});
+
 describe('what is not planned', () => {
   it('a guide with an error: its findings on standard error, and 1', async () => {
     const broken = folderWith({
@@ -140,5 +245,51 @@ describe('what is not planned', () => {
     const { status, out } = await benchwright(['plan', 'knot-board', '--format', 'json'], { folder: long });
     expect((JSON.parse(out) as PlanText).schedule.none).toBe('schedule-impossible');
     expect(status).toBe(3);
+  });
+
+  it('is told as one JSON document on standard error where the plan was to be JSON', async () => {
+    const documentOf = (err: string) =>
+      JSON.parse(err) as { format: string; counts: object; findings: { code: string }[] };
+    const args = ['plan', 'knot-board', '--format', 'json'];
+    const refused = await benchwright([...args, '--ready-by', '2026-11-01'], { folder });
+    expect(documentOf(refused.err).findings.map(({ code }) => code)).toContain('time-in-the-past');
+    expect([refused.status, refused.out]).toEqual([1, '']);
+    const broken = folderWith({
+      ...soundWorkspace,
+      'guides/knot-board/guide.md': guide.replace('600 mm\nsteps', '600 mmm\nsteps'),
+    });
+    const unread = await benchwright(args, { folder: broken });
+    expect(documentOf(unread.err)).toMatchObject({
+      format: 'benchwright-findings/1',
+      findings: [{ code: 'unit-unknown' }],
+    });
+    expect([unread.status, unread.out]).toEqual([1, '']);
+    writeFileSync(join(folder, 'stock.yaml'), 'chord: 3 m\n');
+    const stock = await benchwright([...args, '--stock', 'stock.yaml'], { folder });
+    expect(documentOf(stock.err).findings.map(({ code }) => code)).toContain('stock-unknown');
+  });
+
+  it('has no day list and no calendar: why is said, and 3', async () => {
+    const long = folderWith({
+      ...soundWorkspace,
+      'guides/knot-board/guide.md': guide.replace('10 min', '9 h'),
+    });
+    for (const format of [['csv', '--list', 'days'], ['ics']]) {
+      const args = ['plan', 'knot-board', '--start', '2026-11-30', '--format', ...format];
+      const { status, out, err } = await benchwright(args, { folder: long });
+      expect(err).toContain('does not fit into the working hours');
+      expect([status, out]).toEqual([3, '']);
+    }
+  });
+});
+
+describe('progress', () => {
+  it('stands on a terminal while it lasts, without control codes where none are wanted', async () => {
+    const call = (environment: Record<string, string>) =>
+      benchwright(['plan', 'knot-board'], { folder, environment, isTerminal: true });
+    expect((await call({})).err).toContain('\u001B[2KPlanning …');
+    const plain = await call({ NO_COLOR: '1' });
+    expect(plain.err).toContain('Planning …\n');
+    expect(plain.out + plain.err).not.toContain('\u001B');
   });
 });

@@ -3,7 +3,16 @@ import type { PlanSettings } from '../../src/core/plan/demand.ts';
 import { makePlan } from '../../src/core/plan/plan.ts';
 import type { Plan } from '../../src/core/plan/result.ts';
 import { planJson } from '../../src/exports/plan-json.ts';
-import { aGuide, aRow, aStep, aWorkspace, aMaterial, inOrder } from '../core/plan/a-workspace.ts';
+import {
+  aGuide,
+  aPiece,
+  aRow,
+  aStep,
+  aWorkspace,
+  aMaterial,
+  inOrder,
+  pack,
+} from '../core/plan/a-workspace.ts';
 import { gelatinRoom } from '../core/plan/gelatin-block.ts';
 
 function jsonOf(wanted: number, settings: Partial<PlanSettings> = {}, workspace = gelatinRoom) {
@@ -69,7 +78,7 @@ describe('a plan as JSON', () => {
       arrives: '2026-12-01T09:00+00:00',
     });
     expect(schedule).toMatchObject({ start: '2026-11-26T16:00+00:00', ready: '2026-12-02T09:10+00:00' });
-    expect(jsonOf(4, { start: '2026-07-01T09:00' }).schedule).toMatchObject({
+    expect(jsonOf(4, { start: '2026-07-01T09:00', today: '2026-06-30' }).schedule).toMatchObject({
       start: '2026-07-01T09:00+01:00',
     });
   });
@@ -89,6 +98,60 @@ describe('a plan as JSON', () => {
       places: { stove: 1 },
       tools: { stockpot: 1 },
     });
+  });
+
+  it('says when each model is ready, what decides that, and how busy everything is', () => {
+    const { models, chain, loads } = jsonOf(4).schedule as unknown as Record<
+      string,
+      readonly Record<string, unknown>[]
+    >;
+    expect(models).toHaveLength(4);
+    expect(models![3]).toMatchObject({ guide: 'needle-block', model: 4, ready: 1990 });
+    expect(chain![0]).toMatchObject({ guide: 'needle-block', run: 1, because: 'start' });
+    expect(loads![0]).toMatchObject({ kind: 'builders', has: 2 });
+    expect(loads!.find(({ id }) => id === 'stove')).toMatchObject({ kind: 'place', has: 1, peak: 1 });
+  });
+
+  it('says by when all is to be ready where it was planned backwards', () => {
+    const { schedule } = jsonOf(4, { readyBy: '2026-12-11T17:00', margin: 60 });
+    expect(schedule).toMatchObject({ readyBy: '2026-12-11T16:00+00:00' });
+  });
+
+  it('says what is finished', () => {
+    const finished = [{ guide: 'needle-block', models: 3, past: [] }];
+    expect(jsonOf(4, { finished }).demand[0]).toMatchObject({ wanted: 4, finished: 3, made: 1 });
+  });
+
+  it('lays out what is cut: every sheet with its pieces, in mm, beside what no plan can beat', () => {
+    const cover = aGuide('cover', {
+      materials: [aRow('felt', undefined, { pieces: [aPiece('skin', '100 mm x 50 mm')] })],
+    });
+    const felt = aMaterial('felt', { form: 'sheet', packs: [pack('100 mm x 100 mm', '2 GBP')] });
+    const { cutting, purchases } = jsonOf(3, {}, aWorkspace({ materials: [felt], guides: [cover] }));
+    // 3 of half a sheet: 2 sheets; one piece lies at the bottom of each
+    expect(cutting).toMatchObject([
+      { material: 'felt', by: 'sheets', reached: { cost: '4.00 GBP' }, bound: { cost: '4.00 GBP' } },
+    ]);
+    expect(cutting[0]!.layouts).toHaveLength(2);
+    expect(cutting[0]!.layouts[0]).toMatchObject({ pack: '100 mm x 100 mm', width: '100', length: '100' });
+    expect(
+      cutting[0]!.layouts
+        .flatMap(({ pieces }) => pieces)
+        .map(({ model }) => model)
+        .sort(),
+    ).toEqual([1, 2, 3]);
+    expect(cutting[0]!.layouts[0]!.pieces[0]).toEqual({
+      guide: 'cover',
+      row: 'felt',
+      piece: 'skin',
+      model: 1,
+      x: '0',
+      y: '0',
+      width: '100',
+      height: '50',
+      turned: false,
+    });
+    expect(purchases[0]!.left).toEqual(['100 mm x 50 mm']);
   });
 
   it('says why there is no schedule where there is none', () => {

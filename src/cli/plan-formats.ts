@@ -1,0 +1,105 @@
+import type { CurvePoint, Plan } from '../core/plan/result.ts';
+import { whatIf } from '../core/plan/compare/what-if.ts';
+import { outlayCurve } from '../core/plan/compare/curve.ts';
+import { curveJson, whatIfJson } from '../exports/change-json.ts';
+import { dayListCsv } from '../exports/day-list-csv.ts';
+import { jsonText } from '../exports/json-text.ts';
+import { planIcs } from '../exports/plan-ics.ts';
+import { planJson } from '../exports/plan-json.ts';
+import { shoppingCsv } from '../exports/shopping-csv.ts';
+import { planText } from '../showing/plan-text.ts';
+import { showCurve } from '../showing/show-curve.ts';
+import { showEvents } from '../showing/show-events.ts';
+import { showPlan } from '../showing/show-plan.ts';
+import { showWhatIf } from '../showing/show-what-if.ts';
+import { workOfEach } from '../showing/work-of-each.ts';
+import { outcomeWords } from '../words/command-line.ts';
+import type { Values } from './options.ts';
+import type { Question } from './plan.ts';
+import type { Progress } from './progress.ts';
+import type { World } from './world.ts';
+
+/** A plan that is to be printed, and what it answers. */
+interface ToPrint {
+  readonly plan: Plan;
+  readonly question: Question;
+  readonly values: Values;
+  readonly progress: Progress;
+  readonly world: World;
+}
+
+/** `undefined` where the format needs a schedule, and there is none. */
+type Printer = (work: ToPrint) => string | undefined;
+
+const printers: Readonly<Record<NonNullable<Values['format']>, Printer>> = {
+  text: textOf,
+  json: jsonOf,
+  csv: (work) => (work.values.list === 'days' ? daysOf(work) : shoppingOf(work)),
+  ics: calendarOf,
+};
+
+/** A plan in the format of the call. */
+export function printPlan(plan: Plan, question: Question, values: Values, progress: Progress, world: World) {
+  return printers[values.format ?? 'text']({ plan, question, values, progress, world });
+}
+
+/** Above so many runs changes are tried only where they are asked for. */
+const triedUpTo = 300;
+
+/** As wide as the terminal, within what reads well; 80 columns on a pipe, so that the bytes do not depend on it. */
+function textOf(work: ToPrint): string {
+  const { plan, question, world } = work;
+  const { workspace } = question;
+  const { isTerminal, columns } = world.out;
+  const width = isTerminal && columns ? Math.min(Math.max(columns, 60), 100) : 80;
+  const changes = isQuick(plan) || work.values['what-if'] ? changesOf(work) : [];
+  const sizes = work.values['what-if'] ? sizesOf(work) : [];
+  return planText(showPlan(plan, workspace), width, {
+    ...(changes.length > 0 ? { whatIf: showWhatIf(changes, plan, workspace) } : {}),
+    ...(sizes.length > 0 ? { curve: showCurve(sizes, plan, workspace) } : {}),
+  });
+}
+
+function isQuick({ schedule }: Plan): boolean {
+  return !('none' in schedule) && schedule.jobs.length <= triedUpTo;
+}
+
+function jsonOf(work: ToPrint): string {
+  const { plan, question, values } = work;
+  const { program } = question.workspace;
+  const beside = values['what-if'] && {
+    whatIf: whatIfJson(changesOf(work), plan, program),
+    curve: curveJson(sizesOf(work), program),
+  };
+  return jsonText({ ...planJson(plan, question.workspace), ...beside });
+}
+
+/** What single changes would bring. */
+function changesOf({ plan, question, progress }: ToPrint) {
+  progress.say(outcomeWords.trying);
+  return whatIf(question.workspace, question.demand, question.settings, plan);
+}
+
+/** What each model costs at other sizes of the batch: of a plan for one guide alone. */
+function sizesOf({ plan, question, progress }: ToPrint): readonly CurvePoint[] {
+  progress.say(outcomeWords.trying);
+  const [line, ...others] = question.demand;
+  if (!line || others.length > 0 || plan.lines[0]!.made === 0) return [];
+  return outlayCurve(question.workspace, line, question.settings);
+}
+
+function shoppingOf({ plan, question }: ToPrint): string {
+  return shoppingCsv(plan, question.workspace);
+}
+
+function daysOf({ plan, question }: ToPrint): string | undefined {
+  const { schedule } = plan;
+  if ('none' in schedule) return undefined;
+  return dayListCsv(workOfEach(plan, schedule), schedule, question.workspace.program.zone);
+}
+
+function calendarOf({ plan, question }: ToPrint): string | undefined {
+  const { workspace, settings } = question;
+  if ('none' in plan.schedule) return undefined;
+  return planIcs(showEvents(plan, plan.schedule, workspace), workspace.program, settings.today);
+}

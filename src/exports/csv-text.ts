@@ -1,0 +1,19 @@
+import { stringify } from 'csv-stringify/sync';
+
+/** A number stays one, as the digits that it is given in; of a text that looks like a formula no program makes one. */
+export type Cell = string | number | undefined;
+
+/**
+ * A table as the text of a CSV file: lines end in CR LF, cells are quoted where they must be, and the file says that it
+ * is in UTF-8 (spreadsheets guess else). A text that begins like a formula has an apostrophe before it.
+ *
+ * @source RFC 4180 (2005). Formulas: OWASP, CSV Injection (common practice); the mark of UTF-8: Unicode 15, 23.8.
+ */
+export function csvText(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
+  return stringify([header, ...rows], {
+    bom: true,
+    record_delimiter: 'windows',
+    quote_record_delimiter: true,
+    escape_formulas: true,
+  });
+}

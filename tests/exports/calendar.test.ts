@@ -1,0 +1,95 @@
+import ICAL from 'ical.js';
+import { describe, expect, it } from 'vitest';
+import type { PlanSettings } from '../../src/core/plan/demand.ts';
+import type { PlannedSchedule } from '../../src/core/plan/result.ts';
+import { type CalendarEvent, planIcs } from '../../src/exports/plan-ics.ts';
+import { showEvents } from '../../src/showing/show-events.ts';
+import { aProgram, planOf } from '../core/plan/a-workspace.ts';
+import { gelatinRoom } from '../core/plan/gelatin-block.ts';
+
+const moment: CalendarEvent = { id: 'ready.block', title: 'Ready', from: 29_500_000 };
+
+function eventsOf(text: string) {
+  const calendar = new ICAL.Component(ICAL.parse(text) as unknown[]);
+  return calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
+}
+
+function calendarOf(settings: Partial<PlanSettings>, wanted = 4) {
+  const plan = planOf(gelatinRoom, [{ guide: 'needle-block', wanted }], settings);
+  const events = showEvents(plan, plan.schedule as PlannedSchedule, gelatinRoom);
+  return planIcs(events, gelatinRoom.program, '2026-11-25');
+}
+
+// RFC 5545 (2009)
+describe('a calendar', () => {
+  it('has lines that end in CR LF, none above 75 octets, and loses nothing by it (3.1)', () => {
+    const title = `Größe – 150 × 100 mm, ${'würzig; \\ '.repeat(30)}𝄞${'é'.repeat(90)}`;
+    const text = planIcs([{ ...moment, title }], aProgram(), '2026-11-25');
+    const lines = text.split('\r\n');
+    expect(lines.at(-1)).toBe('');
+    expect(text.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
+    for (const line of lines) expect(new TextEncoder().encode(line).length).toBeLessThanOrEqual(75);
+    expect(eventsOf(text)[0]!.summary).toBe(title);
+  });
+
+  it('escapes commas, semicolons, backslashes and line ends (3.3.11), also in its name', () => {
+    const name = 'Skills, room; A\nEND:VCALENDAR';
+    const text = planIcs(
+      [{ ...moment, title: 'a,b;c\\d', notes: 'one\ntwo' }],
+      aProgram({ name }),
+      '2026-11-25',
+    );
+    expect(text).toContain('SUMMARY:a\\,b\\;c\\\\d\r\n');
+    expect(text).toContain('DESCRIPTION:one\\ntwo\r\n');
+    expect(text.match(/^END:VCALENDAR/gm)).toHaveLength(1);
+    expect(eventsOf(text)[0]!.description).toBe('one\ntwo');
+  });
+
+  it('stamps every event with the day of the plan, and asks no clock (3.8.7.2)', () => {
+    const text = calendarOf({ start: '2026-11-26T09:00' });
+    expect(new Set(text.match(/^DTSTAMP:.*$/gm))).toEqual(new Set(['DTSTAMP:20261125T000000Z']));
+    expect(text).toBe(calendarOf({ start: '2026-11-26T09:00' }));
+  });
+
+  it('has times in UTC, and no end of a moment, which keeps nobody busy', () => {
+    const text = planIcs([moment, { ...moment, id: 'work.x', until: 29_500_030 }], aProgram(), '2026-11-25');
+    // 29 500 000 min = 20 486 d 2 h 40 min after 1970-01-01
+    expect(text.match(/^DT(START|END):.*$/gm)).toEqual([
+      'DTSTART:20260202T024000Z',
+      'DTSTART:20260202T024000Z',
+      'DTEND:20260202T031000Z',
+    ]);
+    expect(text.match(/^TRANSP:.*$/gm)).toEqual(['TRANSP:TRANSPARENT', 'TRANSP:OPAQUE']);
+  });
+
+  it('names its events by where the guides are published, else by the program', () => {
+    const uid = (program: Parameters<typeof planIcs>[1]) =>
+      eventsOf(planIcs([moment], program, '2026-11-25'))[0]!.uid;
+    expect(uid(aProgram({ address: 'https://skills.example.org/guides' }))).toBe(
+      'ready.block@skills.example.org',
+    );
+    expect(uid(aProgram())).toBe('ready.block@quillmoor-skills-room.invalid');
+  });
+});
+
+describe('the calendar of a plan', () => {
+  const events = eventsOf(calendarOf({ start: '2026-11-26T09:00' }));
+
+  it('has orders, deliveries, the work of each builder, and when all is ready', () => {
+    const titles = events.map(({ summary }) => summary);
+    expect(titles.slice(0, 2)).toEqual(['Order from a craft shop', 'Delivery from a craft shop']);
+    expect(events[0]!.description).toContain('2 × 500 g');
+    expect(titles).toContain('Melt, all 4, builder 1');
+    expect(titles.filter((title) => title.endsWith('4 models ready'))).toHaveLength(1);
+  });
+
+  it('gives each event a name of its own, the same when it is made again', () => {
+    const uids = events.map(({ uid }) => uid);
+    expect(new Set(uids).size).toBe(uids.length);
+    expect(eventsOf(calendarOf({ start: '2026-11-26T09:00', builders: 1 })).map(({ uid }) => uid)[0]).toBe(
+      uids[0],
+    );
+    const later = eventsOf(calendarOf({ start: '2026-12-03T09:00' })).map(({ uid }) => uid);
+    expect(later.filter((uid) => uids.includes(uid))).toEqual([]);
+  });
+});
