@@ -30,6 +30,13 @@ export function guideHero(view: GuideView, parts: readonly PagePart[]): Markup {
             {pageWords.guide.benchSheet}
           </a>
         </p>
+        {view.cutHref === undefined ? null : (
+          <p>
+            <a class="button quiet" href={view.cutHref}>
+              {pageWords.guide.cutSheet}
+            </a>
+          </p>
+        )}
       </div>
       {figures(view)}
       {ways(parts)}

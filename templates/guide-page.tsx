@@ -3,10 +3,12 @@ import { h } from 'hastscript';
 import type { StepProse } from '../src/rendering/step-prose.ts';
 import type { ShownGuide } from '../src/showing/show-guide.ts';
 import type { ShownLine, ShownPlan } from '../src/showing/shown.ts';
+import type { ShownCurve } from '../src/showing/shown-what-if.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { guideCareful } from './guide-careful.tsx';
 import { guideChecks } from './guide-checks.tsx';
 import { guideCosts } from './guide-costs.tsx';
+import { guideCutting } from './guide-cutting.tsx';
 import { guideHero } from './guide-hero.tsx';
 import { guideInUse } from './guide-in-use.tsx';
 import { guideMaterials } from './guide-materials.tsx';
@@ -35,6 +37,10 @@ export interface GuideView {
   /** Pictures of checks, by file. */
   readonly pictures: Readonly<Record<string, Element>>;
   readonly sheetHref: string;
+  /** The cutting plan to print; absent where nothing is cut. */
+  readonly cutHref?: string;
+  /** What other sizes of the batch cost. */
+  readonly curve?: ShownCurve;
 }
 
 export interface ProseSection {
@@ -81,6 +87,7 @@ function partsOf(view: GuideView): readonly PagePart[] {
     ['careful', words.careful, guideCareful(view)],
     ['about', words.about, aboutPart(view)],
     ['materials', words.materials, guideMaterials(view)],
+    ['cutting', words.cutting, guideCutting(view)],
     ['when', words.when, guideSchedule(view)],
     ['build', words.build, buildPart(view)],
     ['checks', words.checks, guideChecks(view)],

@@ -1,6 +1,10 @@
 import { hatching, stripKey, stripRow, stripScale } from '../src/rendering/schedule-strip.ts';
-import type { ShownLine, ShownSchedule } from '../src/showing/shown.ts';
+import type { ShownLine } from '../src/showing/shown.ts';
+import type { ShownSchedule } from '../src/showing/shown-schedule.ts';
 import { pageWords } from '../src/words/pages.ts';
+import { scheduleWords } from '../src/words/schedule.ts';
+import { whatIfWords } from '../src/words/what-if.ts';
+import { decides, howBusy, modelsReady } from './guide-decides.tsx';
 import type { GuideView } from './guide-page.tsx';
 import type { Markup } from './page.tsx';
 import { part, scrolling } from './part.tsx';
@@ -10,21 +14,43 @@ const { guide: words } = pageWords;
 
 /** Who does what when: a picture, and a table that says the same; or why there is no schedule. */
 export function guideSchedule({ plan: { schedule }, line }: GuideView): Markup {
-  if (isSaid(schedule.none)) return part('when', words.when, <p {...shows(schedule.none)} />);
+  if (isSaid(schedule.none)) return part('when', words.when, noSchedule(schedule));
   const content = (
     <div class="stack">
       {strip(schedule, line)}
       {dayTable(schedule)}
+      {decides(schedule)}
+      {modelsReady(schedule)}
+      {howBusy(schedule)}
     </div>
   );
   return part('when', words.when, content, remarks(schedule));
 }
 
-/** For how many it is, when all are ready, and whether a shorter way may exist. */
-function remarks({ says, ready, bound }: ShownSchedule): Markup {
+/** Why there is none, and what would help. */
+function noSchedule({ none, helps }: ShownSchedule): Markup {
   return (
     <>
-      {[says, ...ready, bound].filter(isSaid).map((sentence) => (
+      <p {...shows(none)} />
+      {helps.length > 0 ? (
+        <>
+          <h3>{whatIfWords.helps.heading}</h3>
+          <ul>
+            {helps.map((help) => (
+              <li {...shows(help)} />
+            ))}
+          </ul>
+        </>
+      ) : null}
+    </>
+  );
+}
+
+/** For how many it is, when all are ready, and whether a shorter way may exist. */
+function remarks({ says, backwards, ready, bound }: ShownSchedule): Markup {
+  return (
+    <>
+      {[says, backwards, ...ready, bound].filter(isSaid).map((sentence) => (
         <p {...shows(sentence)} />
       ))}
     </>
@@ -43,8 +69,10 @@ function strip({ strip: { rows, closed, ticks } }: ShownSchedule, { steps }: Sho
         <span>{words.wait}</span>
         {stripKey('closed')}
         <span>{words.closed}</span>
+        {stripKey('decides')}
+        <span>{scheduleWords.chain.heading}</span>
       </p>
-      {rows.map(({ label, bars, step }) => (
+      {rows.map(({ label, bars, step, decides: deciding }) => (
         <div class="strip-row">
           <span class="strip-label">
             {steps
@@ -54,7 +82,7 @@ function strip({ strip: { rows, closed, ticks } }: ShownSchedule, { steps }: Sho
               ))}
             <span {...shows(label)} />
           </span>
-          {stripRow(bars, closed, ticks)}
+          {stripRow(bars, closed, ticks, deciding)}
         </div>
       ))}
       <div class="strip-row">{stripScale(ticks)}</div>

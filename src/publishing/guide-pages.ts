@@ -7,7 +7,9 @@ import { pageMargins } from '../rendering/page-margins.ts';
 import { fill } from '../showing/fill.ts';
 import { modelRows } from '../showing/show-model-numbers.ts';
 import { sheetWords } from '../words/sheets.ts';
+import { cutCautions } from '../showing/cut-cautions.ts';
 import { benchSheet } from '../../templates/bench-sheet.tsx';
+import { cuttingSheet } from '../../templates/cutting-sheet.tsx';
 import { guidePage } from '../../templates/guide-page.tsx';
 import type { Site } from '../../templates/page.tsx';
 import { picturesOf, type PublishedPicture } from './guide-pictures.ts';
@@ -16,7 +18,7 @@ import { rootFrom } from './paths.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import type { Files } from './site.ts';
 
-/** The page and the bench sheet of each guide at each level, and the pictures that they show. */
+/** The page, the bench sheet and the cutting plan of each guide at each level, and the pictures that they show. */
 export function guidePages(
   site: Site,
   guides: readonly PlannedGuide[],
@@ -69,12 +71,36 @@ function filesOf(
     models: modelRows('models', made),
     steps: renderSheetProse(planned, document).steps,
   };
-  const shown = checkPictures(planned, pictures);
+  const shown = {
+    pictures: checkPictures(planned, pictures),
+    sheetHref: 'bench-sheet/index.html',
+    ...(plan.cutting.length > 0 ? { cutHref: 'cutting-plan/index.html' } : {}),
+    ...(planned.curve ? { curve: planned.curve } : {}),
+  };
   return new Map([
-    ['index.html', htmlBytes(guidePage({ ...view, pictures: shown, sheetHref: 'bench-sheet/index.html' }))],
+    ['index.html', htmlBytes(guidePage({ ...view, ...shown }))],
     ['bench-sheet/index.html', htmlBytes(benchSheet(sheet))],
-    ['bench-sheet/head.css', new TextEncoder().encode(sheetMargins(planned, site))],
+    ['bench-sheet/head.css', sheetMargins(planned, site, sheetWords)],
+    ...(plan.cutting.length > 0 ? cuttingFiles(planned, site) : []),
   ]);
+}
+
+function cuttingFiles(planned: PlannedGuide, site: Site): readonly (readonly [string, Uint8Array])[] {
+  const { guide, plan, line, batch, folder } = planned;
+  const sheet = {
+    language: site.language,
+    root: rootFrom(`${folder}/cutting-plan`),
+    back: '../index.html',
+    guide,
+    plan,
+    batch,
+    title: line.title.text,
+    cautions: cutCautions(plan, line),
+  };
+  return [
+    ['cutting-plan/index.html', htmlBytes(cuttingSheet(sheet))],
+    ['cutting-plan/head.css', sheetMargins(planned, site, sheetWords.cutting)],
+  ];
 }
 
 /** All levels of a guide, each with the way to its page from this one. Empty where it has one. */
@@ -103,15 +129,21 @@ function checkPictures(
   return Object.fromEntries(shown);
 }
 
-function sheetMargins({ guide, line, batch }: PlannedGuide, site: Site): string {
+/** What the margins of a sheet say, as the file beside it. */
+function sheetMargins(
+  { guide, line, batch }: PlannedGuide,
+  site: Site,
+  { head, headNoVersion }: { readonly head: string; readonly headNoVersion: string },
+): Uint8Array {
   const version = guide.version.text;
   const facts = { guide: line.title.text, batch };
   const title =
-    version === '' ? fill(sheetWords.headNoVersion, facts) : fill(sheetWords.head, { ...facts, version });
-  return pageMargins({
+    version === '' ? fill<string>(headNoVersion, facts) : fill<string>(head, { ...facts, version });
+  const style = pageMargins({
     title,
     batchNumber: sheetWords.batchNumber,
     program: site.program,
     page: sheetWords.page,
   });
+  return new TextEncoder().encode(style);
 }

@@ -3,12 +3,15 @@ import type { Guide } from '../core/model/guide.ts';
 import { usualLevel } from '../core/model/plan-at.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
+import { outlayCurve } from '../core/plan/compare/curve.ts';
 import { makePlan } from '../core/plan/plan.ts';
-import type { Plan } from '../core/plan/result.ts';
+import type { CurvePoint, Plan } from '../core/plan/result.ts';
 import { counted } from '../showing/fill.ts';
 import { type ShownGuide, showGuide } from '../showing/show-guide.ts';
+import { showCurve } from '../showing/show-curve.ts';
 import { showPlan } from '../showing/show-plan.ts';
 import type { ShownLine, ShownPlan } from '../showing/shown.ts';
+import type { ShownCurve } from '../showing/shown-what-if.ts';
 
 /** A guide at one level with the plan of its published batch, as finished text. */
 export interface PlannedGuide {
@@ -21,6 +24,8 @@ export interface PlannedGuide {
   readonly guide: ShownGuide;
   readonly plan: ShownPlan;
   readonly line: ShownLine;
+  /** What other sizes of the batch cost. */
+  readonly curve?: ShownCurve;
   readonly made: number;
   /** "4 models" */
   readonly batch: string;
@@ -35,11 +40,10 @@ export function planGuides(
   const refused: Diagnostic[] = [];
   for (const guide of byTitle(Object.values(workspace.guides))) {
     for (const level of levelsOf(guide)) {
-      const plan = makePlan(workspace, [{ guide: guide.id, ...(level === undefined ? {} : { level }) }], {
-        today,
-      });
+      const demand = { guide: guide.id, ...(level === undefined ? {} : { level }) };
+      const plan = makePlan(workspace, [demand], { today });
       if ('refused' in plan) refused.push(...plan.refused);
-      else planned.push(plannedGuide(guide, level, plan, workspace));
+      else planned.push(plannedGuide(guide, plan, outlayCurve(workspace, demand, { today }), workspace));
     }
   }
   return refused.length > 0 ? { refused } : planned;
@@ -56,13 +60,13 @@ function levelsOf({ levels }: Guide): readonly (string | undefined)[] {
 
 function plannedGuide(
   written: Guide,
-  level: string | undefined,
   plan: Plan,
+  points: readonly CurvePoint[],
   workspace: Workspace,
 ): PlannedGuide {
+  const { at, made, level } = plan.lines[0]!;
   const isUsual = level === usualLevel(written);
   const shown = showPlan(plan, workspace);
-  const { at, made } = plan.lines[0]!;
   return {
     written,
     ...(level === undefined ? {} : { level }),
@@ -71,6 +75,7 @@ function plannedGuide(
     guide: showGuide(at, workspace),
     plan: shown,
     line: shown.lines[0]!,
+    ...(points.length > 0 ? { curve: showCurve(points, plan, workspace) } : {}),
     made,
     batch: counted(made, 'model'),
   };

@@ -16,11 +16,18 @@ export interface Tick {
 
 /**
  * One row of the picture of a schedule: closed time shaded, a line at each tick, a bar for each stretch of work; waits
- * are hatched, so that they differ without colour. It fills whatever box it stands in.
+ * are hatched, so that they differ without colour; a rule under those that decide the end. It fills whatever box it
+ * stands in.
  *
  *     |####////////|         |##|
+ *     -------------          ----
  */
-export function stripRow(bars: readonly Bar[], closed: readonly Stretch[], ticks: readonly Tick[]): Element {
+export function stripRow(
+  bars: readonly Bar[],
+  closed: readonly Stretch[],
+  ticks: readonly Tick[],
+  decides: readonly Stretch[] = [],
+): Element {
   return s('svg', { className: ['bars'], ariaHidden: 'true', focusable: 'false' }, [
     ...closed.map((stretch) =>
       s('rect', { className: ['bar-closed'], y: '-2%', height: '104%', ...across(stretch) }),
@@ -35,6 +42,9 @@ export function stripRow(bars: readonly Bar[], closed: readonly Stretch[], ticks
       }),
     ),
     ...bars.map(barOf),
+    ...decides.map((stretch) =>
+      s('rect', { className: ['bar-decides'], y: '84%', height: '3', ...across(stretch) }),
+    ),
   ]);
 }
 
@@ -44,10 +54,15 @@ function barOf({ kind, ...stretch }: Bar): Element {
 }
 
 /** The key of the picture: a small box as each kind of bar is drawn. */
-export function stripKey(kind: Bar['kind'] | 'closed'): Element {
+export function stripKey(kind: Bar['kind'] | 'closed' | 'decides'): Element {
   const fill = kind === 'wait' ? { fill: `url(#${hatchId})` } : {};
   return s('svg', { className: ['key-box'], ariaHidden: 'true', focusable: 'false' }, [
-    s('rect', { className: [`bar-${kind}`], width: '100%', height: '100%', ...fill }),
+    s('rect', {
+      className: [`bar-${kind}`],
+      width: '100%',
+      ...(kind === 'decides' ? { y: '40%', height: '3' } : { height: '100%' }),
+      ...fill,
+    }),
   ]);
 }
 

@@ -50,3 +50,8 @@ export function inWords(id: string): string {
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** For files that other programs read: no-break spaces would hide words from their search. */
+export function plainSpaces(text: string): string {
+  return text.replaceAll(noBreak, ' ');
+}

@@ -1,24 +1,32 @@
 import { planWords } from '../words/plan.ts';
+import { whatIfWords } from '../words/what-if.ts';
 import { eachInColumns, indented } from './columns.ts';
 import { capital, fill } from './fill.ts';
 import { apart, hanging, isSaid, left, lineNumber, paragraphs, wrapping } from './plan-text-parts.ts';
-import type { ShownPlan, ShownSchedule } from './shown.ts';
+import type { ShownSchedule } from './shown-schedule.ts';
+import type { Shown, ShownPlan } from './shown.ts';
 
 type DayRow = ShownSchedule['days'][number]['rows'][number];
 
 /** Who does what when, a list for each day; or why there is none. */
 export function scheduleLines({ schedule, lines }: ShownPlan, width: number): readonly string[] {
-  const { none, says, days, ready, bound } = schedule;
-  if (isSaid(none)) return paragraphs([none], width);
+  const { none, helps, says, backwards, days, ready, bound } = schedule;
+  if (isSaid(none)) return [...paragraphs([none], width), ...helpLines(helps, width)];
   const several = lines.length > 1;
   const ends = ready.flatMap((text, i) =>
     several ? hanging(lineNumber(i), text.text, width) : paragraphs([text], width),
   );
   return [
-    ...paragraphs([says], width),
+    ...paragraphs([says, backwards], width),
     ...dayLines(days, several, width),
     ...apart([...ends, ...paragraphs([bound], width)]),
   ];
+}
+
+/** What would help, each proposal on lines of its own. */
+function helpLines(helps: readonly Shown[], width: number): readonly string[] {
+  if (helps.length === 0) return [];
+  return apart([whatIfWords.helps.heading, ...helps.flatMap(({ text }) => hanging('-', text, width))]);
 }
 
 /** All days in the same columns. */

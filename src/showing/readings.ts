@@ -1,7 +1,7 @@
 import type { GuideAt } from '../core/model/guide.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { PlannedLine } from '../core/plan/result.ts';
-import { type ToolRowAt, toolsOf } from '../core/plan/step-uses.ts';
+import { type ToolRowAt, toolsOf } from '../core/plan/scale/step-uses.ts';
 import { type Measure, compare, measure, sameDimension } from '../core/quantity/quantity.ts';
 
 /**

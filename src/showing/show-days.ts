@@ -1,10 +1,11 @@
 import type { PlannedJob, PlannedLine, PlannedSchedule } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
-import { listMarks } from '../words/units.ts';
 import { fill, listed } from './fill.ts';
+import { someModels } from './model-lists.ts';
 import { lineName, stepName } from './names.ts';
 import { showCount } from './numbers.ts';
-import { type ShownSchedule, shown } from './shown.ts';
+import type { ShownSchedule } from './shown-schedule.ts';
+import { shown } from './shown.ts';
 import { type Clock, dayOf, showDay, showMinutes, showMomentFrom, showTime } from './times.ts';
 
 /** A stretch of work without a break: one step, the same people, one run after the other. */
@@ -95,43 +96,20 @@ function showTask(
   };
 }
 
-function whoText(builders: readonly number[]): string {
+export function whoText(builders: readonly number[]): string {
   const { schedule } = planWords;
   if (builders.length === 0) return schedule.nobody;
   if (builders.length === 1) return fill(schedule.who, { n: showCount(builders[0]!) });
   return fill(schedule.whoTogether, { list: listed(builders.map(showCount)) });
 }
 
-/** "Spray the pads, 1–12"; of many single ones their number: "Fit the bases, 12 of 24". */
-function whatText({ step, jobs }: Task, line: PlannedLine): string {
-  const models = [...new Set(jobs.flatMap((job) => job.models))].sort((a, b) => a - b);
-  return modelsText(stepName(line.at, step), models, line.made);
-}
-
-function modelsText(step: string, models: readonly number[], made: number): string {
+/** "Spray the pads, models 1–6", "Fit the bases, all 12". */
+export function whatText({ step, jobs }: Task, line: PlannedLine): string {
   const { schedule } = planWords;
-  const ranges = rangesOf(models);
-  if (made === 1) return fill(schedule.what, { step });
-  if (models.length === made) return fill(schedule.whatAll, { step, models: showCount(made) });
-  if (ranges.length > rangesSaid)
-    return fill(schedule.whatMany, { step, models: showCount(models.length), made: showCount(made) });
-  return fill(schedule.whatModels, { step, models: ranges.map(rangeText).join(listMarks.comma) });
-}
-const rangesSaid = 4;
-
-/** 1, 2, 3, 7 -> 1–3, 7. */
-function rangesOf(models: readonly number[]): readonly (readonly [from: number, to: number])[] {
-  return models.reduce<[number, number][]>((ranges, model) => {
-    const last = ranges.at(-1);
-    if (last?.[1] === model - 1) last[1] = model;
-    else ranges.push([model, model]);
-    return ranges;
-  }, []);
-}
-
-function rangeText([from, to]: readonly [from: number, to: number]): string {
-  if (from === to) return showCount(from);
-  return fill(planWords.schedule.range, { from: showCount(from), to: showCount(to) });
+  const name = stepName(line.at, step);
+  if (line.made === 1) return fill(schedule.what, { step: name });
+  const models = [...new Set(jobs.flatMap((job) => job.models))].sort((a, b) => a - b);
+  return fill(schedule.whatModels, { step: name, models: someModels(models, line.made) });
 }
 
 /** What happens when hands leave: "then waits 4 h, until 14:10". Empty where nothing waits. */

@@ -7,7 +7,7 @@ import { planWords } from '../words/plan.ts';
 import { capital, fill } from './fill.ts';
 import { showMoney } from './money.ts';
 import { supplierName } from './names.ts';
-import { clockOf } from './show-schedule.ts';
+import { clockOf } from './plan-clock.ts';
 import { type ShownDelivery, shown } from './shown.ts';
 import { showDuration, showMoment } from './times.ts';
 
@@ -26,10 +26,15 @@ function showDelivery(key: string, delivery: Delivery, plan: Plan, workspace: Wo
     goods: shown(`${key}.goods`, showMoney(goods, program, 'up')),
     charge: shown(
       `${key}.charge`,
-      charge.n === 0n ? planWords.shopping.noCharge : showMoney(charge, program, 'up'),
+      charge.n === 0n ? noChargeText(supplier) : showMoney(charge, program, 'up'),
     ),
     when: shown(`${key}.when`, whenText(delivery, plan, workspace)),
   };
+}
+
+/** What is free where a supplier brings it, and where nobody says who does. */
+function noChargeText(supplier: string | undefined): string {
+  return supplier === undefined ? planWords.none : planWords.shopping.noCharge;
 }
 
 /** With dates, when the order goes out and is there; without, how long before the start. Empty where nobody says. */

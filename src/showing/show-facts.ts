@@ -8,9 +8,9 @@ import { properly } from './author-text.ts';
 import { fill, noBreak } from './fill.ts';
 import { showSum } from './money.ts';
 import { showRatio } from './numbers.ts';
-import { clockOf } from './show-schedule.ts';
+import { clockOf } from './plan-clock.ts';
 import { type ShownFact, shown } from './shown.ts';
-import { showKeeping, showMinutes, showMoment } from './times.ts';
+import { showKeeping, showMinutes, showMoment, showWork } from './times.ts';
 
 /** The figures at the head: how long it takes, when it is ready, what to buy, what one costs. */
 export function showPlanFacts(key: string, plan: Plan, workspace: Workspace): readonly ShownFact[] {
@@ -18,9 +18,13 @@ export function showPlanFacts(key: string, plan: Plan, workspace: Workspace): re
   const { program } = workspace;
   const [only, ...others] = cost.each;
   return facts(key, {
-    'hands-on': showMinutes(cost.handsOn),
+    'hands-on': showWork(cost.handsOn),
     'build-time': 'none' in schedule ? '' : showMinutes(schedule.buildTime),
     'lead-time': 'none' in schedule || schedule.leadTime === undefined ? '' : showMinutes(schedule.leadTime),
+    begin:
+      'none' in schedule || schedule.readyBy === undefined
+        ? ''
+        : showMoment(schedule.firstHandsOn, clockOf(schedule, workspace)),
     ready: 'none' in schedule ? '' : showMoment(schedule.ready, clockOf(schedule, workspace)),
     outlay: showSum(cost.outlay, program, cost.complete, 'up'),
     'used-each': only && others.length === 0 ? showSum(only.used, program, cost.complete) : '',

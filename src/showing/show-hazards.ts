@@ -1,5 +1,5 @@
 import type { Workspace } from '../core/model/workspace.ts';
-import { type StepHazards, stepHazards } from '../core/plan/hazards.ts';
+import { type StepHazards, stepHazards } from '../core/plan/scale/hazards.ts';
 import type { PlannedLine } from '../core/plan/result.ts';
 import { controlWords } from '../words/controls.ts';
 import { hazardStatements, otherDangerWords } from '../words/hazards.ts';

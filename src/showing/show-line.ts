@@ -8,7 +8,7 @@ import { showCautions } from './show-cautions.ts';
 import { showLineFacts } from './show-facts.ts';
 import { showLinks } from './show-links.ts';
 import { showMaterials } from './show-materials.ts';
-import { clockOf } from './show-schedule.ts';
+import { clockOf } from './plan-clock.ts';
 import type { StepRuns } from './show-step-times.ts';
 import { showSteps } from './show-steps.ts';
 import { type ShownLine, shown } from './shown.ts';
@@ -36,11 +36,14 @@ function runsOf({ schedule }: Plan, line: number, workspace: Workspace): (step: 
 }
 
 /** "4 to make", or what is wanted and why more is made. */
-function countText({ wanted, forOthers = 0, spares, made, at }: PlannedLine): string {
+function countText({ wanted, forOthers = 0, spares, finished = 0, made, at }: PlannedLine): string {
   const { counts } = planWords;
   const texts = { wanted: showCount(wanted), spares: counted(spares, 'spare'), made: showCount(made) };
+  if (made === 0) return fill(counts.nothing, { finished: showCount(finished) });
   if (made === wanted && forOthers === 0) return fill(counts.plain, texts);
   const count = fill(spares > 0 ? counts.withSpares : counts.more, texts);
-  const others = forOthers > 0 ? fill(counts.forOthers, { count, others: showCount(forOthers) }) : count;
+  const there = finished > 0 ? fill(counts.finished, { count, finished: showCount(finished) }) : count;
+  const others =
+    forOthers > 0 ? fill(counts.forOthers, { count: there, others: showCount(forOthers) }) : there;
   return at.yields === '1' ? others : fill(counts.someFail, { count: others });
 }

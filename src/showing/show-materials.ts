@@ -1,7 +1,7 @@
 import type { Basis } from '../core/model/guide.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { MixNeed, PlannedLine, RowNeed } from '../core/plan/result.ts';
-import type { RowAt } from '../core/plan/step-uses.ts';
+import type { RowAt } from '../core/plan/scale/step-uses.ts';
 import { exact, zero } from '../core/quantity/exact.ts';
 import type { Measure } from '../core/quantity/quantity.ts';
 import { planWords } from '../words/plan.ts';

@@ -1,13 +1,18 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { NoSchedule } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
+import { factText } from './fact-text.ts';
 import { fill, inWords } from './fill.ts';
 import { toolName } from './names.ts';
-import { withThousands } from './numbers.ts';
+import type { Clock } from './times.ts';
 
 /** Why there is no schedule: what was found, and what stands in the way. */
-export function noScheduleText({ code, variant, facts }: NoSchedule, workspace: Workspace): string {
-  const texts = textsOf(facts, workspace);
+export function noScheduleText(
+  { code, variant, facts }: NoSchedule,
+  clock: Clock,
+  workspace: Workspace,
+): string {
+  const texts = textsOf(facts, clock, workspace);
   const found = fill<string>(planWords.noSchedule[code], texts);
   const obstacles: Readonly<Record<string, readonly string[]>> = planWords.obstacles;
   const cause = (obstacles[variant ?? ''] ?? []).find((sentence) =>
@@ -20,12 +25,16 @@ function blanksOf(sentence: string): readonly string[] {
   return [...sentence.matchAll(/\{([a-zA-Z]+)\}/g)].map(([, name]) => name!);
 }
 
-/** Facts as people read them: names for ids, thousands apart. */
-function textsOf(facts: NoSchedule['facts'], workspace: Workspace): Readonly<Record<string, string>> {
+/** Facts as people read them: names for ids, moments as days and times. */
+function textsOf(
+  facts: NoSchedule['facts'],
+  clock: Clock,
+  workspace: Workspace,
+): Readonly<Record<string, string>> {
   const texts = Object.entries(facts).map(([name, fact]): [string, string] => {
     if (name === 'tool') return [name, toolName(fact, workspace)];
     if (name === 'place') return [name, inWords(fact)];
-    return [name, /^\d+$/.test(fact) ? withThousands(fact) : fact];
+    return [name, factText(fact, clock, workspace)];
   });
   return Object.fromEntries(texts);
 }

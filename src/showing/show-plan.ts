@@ -5,6 +5,7 @@ import { safetyWords } from '../words/safety.ts';
 import { counted, fill } from './fill.ts';
 import { lineName } from './names.ts';
 import { showCosts, showTools } from './show-costs.ts';
+import { showCutting } from './show-cutting.ts';
 import { showPlanFacts } from './show-facts.ts';
 import { showLine } from './show-line.ts';
 import { showSchedule } from './show-schedule.ts';
@@ -24,6 +25,7 @@ export function showPlan(plan: Plan, workspace: Workspace): ShownPlan {
     defers: shown('defers', safetyWords.defers),
     lines: plan.lines.map((_, i) => showLine(`lines[${i}]`, plan, i, workspace)),
     shopping: showShopping('shopping', plan, workspace),
+    cutting: showCutting('cutting', plan, workspace),
     costs: showCosts('costs', plan, workspace),
     tools: showTools('tools', plan, workspace),
     schedule: showSchedule('schedule', plan, workspace),

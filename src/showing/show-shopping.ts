@@ -3,12 +3,13 @@ import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, Purchase } from '../core/plan/result.ts';
 import { type Measure, compare } from '../core/quantity/quantity.ts';
 import { planWords } from '../words/plan.ts';
-import { roundedDown, roundedUp, showAsWritten, showExactly, showSize } from './amounts.ts';
+import { roundedUp, showAsWritten, showExactly, showSize } from './amounts.ts';
 import { capital, fill, listed } from './fill.ts';
 import { showMoney, showSum } from './money.ts';
 import { materialName, supplierName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { readingOf } from './readings.ts';
+import { leftText, usedOf } from './show-left.ts';
 import { showDeliveries } from './show-deliveries.ts';
 import { showShoppingNotes } from './show-warnings.ts';
 import { type ShownPlan, type ShownPurchase, shown } from './shown.ts';
@@ -32,7 +33,7 @@ function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Wo
   return {
     material,
     name: shown(`${key}.name`, materialName(material, workspace)),
-    needed: shown(`${key}.needed`, amount(purchase.needed)),
+    needed: shown(`${key}.needed`, amount(usedOf(purchase, plan))),
     fromStock: shown(
       `${key}.fromStock`,
       fromStock.value.n === 0n ? '' : fill(planWords.shopping.fromStock, { amount: amount(fromStock) }),
@@ -40,10 +41,7 @@ function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Wo
     packs: shown(`${key}.packs`, packsText(purchase, packs, workspace)),
     supplier: shown(`${key}.supplier`, capital(suppliersText(packs, workspace))),
     cost: shown(`${key}.cost`, costText(purchase, workspace)),
-    left: shown(
-      `${key}.left`,
-      purchase.left.value.n === 0n ? planWords.none : showExactly(roundedDown(purchase.left)),
-    ),
+    left: shown(`${key}.left`, leftText(purchase, plan)),
   };
 }
 
@@ -77,9 +75,9 @@ function eachText({ each }: Holding): string {
 
 function suppliersText(packs: readonly BoughtPack[], { program }: Workspace): string {
   const names = packs.map(({ pack }) =>
-    pack.from === undefined ? undefined : supplierName(pack.from, program),
+    pack.from === undefined ? planWords.shopping.noSupplier : supplierName(pack.from, program),
   );
-  return listed([...new Set(names.filter((name) => name !== undefined))]);
+  return listed([...new Set(names)]);
 }
 
 function costText({ cost, material }: Purchase, { program, materials }: Workspace): string {

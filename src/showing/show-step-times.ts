@@ -1,12 +1,12 @@
 import type { GuideAt } from '../core/model/guide.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import { referenceClock } from '../core/plan/clock.ts';
+import { referenceClock } from '../core/plan/time/clock.ts';
 import type { PlannedJob, StepNeed } from '../core/plan/result.ts';
-import { handsOnMinutes, waitMinutes } from '../core/plan/step-times.ts';
+import { handsOnMinutes, waitMinutes } from '../core/plan/scale/step-times.ts';
 import { planWords } from '../words/plan.ts';
 import { counted, fill } from './fill.ts';
 import { type ShownStep, shown } from './shown.ts';
-import { type Clock, showMinutes, showMoment, showMomentFrom } from './times.ts';
+import { type Clock, showMinutes, showMoment, showMomentFrom, showWork } from './times.ts';
 
 /** The runs of one step in the schedule, in order of start; no jobs and no clock where there is no schedule. */
 export interface StepRuns {
@@ -35,7 +35,7 @@ export function showNotBefore({ jobs, clock }: StepRuns): string {
       });
 }
 
-/** Hands-on and wait of one full run. */
+/** Hands-on and wait of one full run; nothing where no run is left to do. */
 export function showStepTimes(
   key: string,
   step: StepAt,
@@ -43,7 +43,8 @@ export function showStepTimes(
   runs: StepRuns,
   workspace: Workspace,
 ): ShownStep['times'] {
-  const handsOn = handsOnMinutes(step, need.runs[0]?.length ?? 0);
+  if (need.runs.length === 0) return [];
+  const handsOn = handsOnMinutes(step, need.runs[0]!.length);
   const wait = waitMinutes(step, workspace, referenceClock(workspace.program));
   const rows = [
     ...(handsOn > 0 ? [{ kind: 'hands-on', minutes: handsOn, note: handsOnNote(step, need) } as const] : []),
@@ -59,7 +60,7 @@ export function showStepTimes(
   ];
   return rows.map(({ kind, minutes, note }, i) => ({
     kind,
-    time: shown(`${key}[${i}].time`, showMinutes(minutes)),
+    time: shown(`${key}[${i}].time`, kind === 'wait' ? showMinutes(minutes) : showWork(minutes)),
     note: shown(`${key}[${i}].note`, note),
   }));
 }

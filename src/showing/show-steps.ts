@@ -51,11 +51,11 @@ function showStep(
 
 type StepAt = GuideAt['steps'][number];
 
-/** "in 3 runs of 4 models"; empty for one run. */
+/** "in 3 runs of 4 models"; empty for one run, and for none. */
 function runsText({ runs }: StepNeed): string {
   const sizes = runs.map((models) => models.length);
   const most = Math.max(...sizes);
-  if (runs.length === 1) return '';
+  if (runs.length < 2) return '';
   if (most === 1) return fill(planWords.steps.eachModel, { count: showCount(runs.length) });
   const sentence = sizes.every((size) => size === most) ? planWords.steps.oneOf : planWords.steps.upTo;
   return fill(sentence, { runs: counted(runs.length, 'run'), models: counted(most, 'model') });

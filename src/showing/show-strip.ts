@@ -2,12 +2,13 @@ import type { Workspace } from '../core/model/workspace.ts';
 import type { PlannedLine, PlannedSchedule } from '../core/plan/result.ts';
 import { openStretches, referenceWeek } from '../core/time/working-hours.ts';
 import { lineName, stepName } from './names.ts';
-import { type ShownSchedule, shown } from './shown.ts';
+import type { ShownStrip } from './shown-schedule.ts';
+import { shown } from './shown.ts';
 import { fill } from './fill.ts';
 import { planWords } from '../words/plan.ts';
 import { type Clock, dayOf, showDay, showTime } from './times.ts';
 
-type Strip = ShownSchedule['strip'];
+type Strip = ShownStrip;
 type Stretch = readonly [from: number, to: number];
 
 /**
@@ -36,9 +37,10 @@ export function showStrip(
 function stripRows(
   key: string,
   lines: readonly PlannedLine[],
-  { jobs }: PlannedSchedule,
+  { jobs, chain }: PlannedSchedule,
   place: Place,
 ): Strip['rows'] {
+  const deciding = new Set(chain.map(({ job }) => jobs[job]));
   const rows = lines.flatMap((line, index) => line.at.steps.map(({ id }) => ({ line: index, step: id })));
   return rows.map(({ line, step }, i) => {
     const own = jobs.filter((job) => job.line === line && job.step === step);
@@ -55,6 +57,9 @@ function stripRows(
       step,
       label: shown(`${key}[${i}].label`, label),
       bars: bars.sort((a, b) => a.from - b.from),
+      decides: joined(
+        own.filter((job) => deciding.has(job)).map(({ start, waitEnd }) => [start, waitEnd]),
+      ).map(([from, to]) => ({ from: place(from), to: place(to) })),
     };
   });
 }

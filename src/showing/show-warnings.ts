@@ -1,21 +1,22 @@
 import { Bug, type Diagnostic } from '../core/diagnostic.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
-import { inCurrency } from '../core/money/money.ts';
-import { type Exact, exact, one } from '../core/quantity/exact.ts';
+import { exact } from '../core/quantity/exact.ts';
 import { type Measure, compare, convert, quantity, sameDimension, times } from '../core/quantity/quantity.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 import { planWarnings } from '../words/diagnostics/plan.ts';
 import { planWords } from '../words/plan.ts';
 import { showAsWritten, showExactly, usualReading } from './amounts.ts';
 import { asSentence } from './author-text.ts';
+import { factText } from './fact-text.ts';
 import { fill, inWords, listed } from './fill.ts';
-import { showMoney } from './money.ts';
-import { withThousands } from './numbers.ts';
+import { handyBelow } from './handy.ts';
 import { useName } from './names.ts';
+import { planClock } from './plan-clock.ts';
 import { readingOf } from './readings.ts';
 import { roundedFor } from './shares.ts';
 import { type Shown, shown } from './shown.ts';
+import type { Clock } from './times.ts';
 
 /** What the reader of the plan should know: what the planner found, then where a finer scale is needed. */
 export function showWarnings(key: string, plan: Plan, workspace: Workspace): readonly Shown[] {
@@ -31,16 +32,21 @@ export function showShoppingNotes(key: string, plan: Plan, workspace: Workspace)
 }
 const ofShopping: readonly string[] = [
   'price-missing',
-  'bought-by-area',
+  'stock-without-size',
+  'amount-beside-pieces',
   'arrival-unsaid',
+  'faster-pack',
   'free-delivery-near',
+  'opened-goes-off',
+  'rest-goes-off',
 ];
 
 /** Warnings that say the same of several things are one sentence about them all: by code, the fact that is listed. */
 const listedFacts: Readonly<Record<string, string>> = {
+  'amount-beside-pieces': 'material',
   'arrival-unsaid': 'material',
-  'bought-by-area': 'material',
   'price-missing': 'material',
+  'rest-goes-off': 'material',
   'station-not-listed': 'station',
   'tool-not-listed': 'tool',
 };
@@ -50,37 +56,36 @@ function warningTexts(
   workspace: Workspace,
   isMeant: (code: string) => boolean,
 ): readonly string[] {
-  const meant = plan.warnings.filter(({ code }) => isMeant(code));
-  const codes = [...new Set(meant.map(({ code }) => code))];
-  return codes.flatMap((code) => {
-    const alike = meant.filter((warning) => warning.code === code);
-    const fact = listedFacts[code];
-    return (fact === undefined ? alike : [joined(alike, fact)]).map((warning) =>
-      warningText(warning, workspace),
-    );
-  });
+  const alike = new Map<string, Diagnostic[]>();
+  for (const warning of plan.warnings.filter(({ code }) => isMeant(code))) {
+    const kind = kindOf(warning);
+    alike.set(kind, [...(alike.get(kind) ?? []), warning]);
+  }
+  const clock = planClock(plan, workspace);
+  return [...alike.values()].map((warnings) => warningText(joined(warnings), clock, workspace));
 }
 
-function joined(alike: readonly Diagnostic[], fact: string): Diagnostic {
+/** Those of one kind differ in the listed fact alone. */
+function kindOf({ code, variant = '', facts }: Diagnostic): string {
+  const others = Object.entries(facts).filter(([name]) => name !== listedFacts[code]);
+  return [code, variant, ...others.flat()].join('|');
+}
+
+function joined(alike: readonly Diagnostic[]): Diagnostic {
+  const [first] = alike;
+  const fact = listedFacts[first!.code];
+  if (fact === undefined) return first!;
   const names = [...new Set(alike.map(({ facts }) => facts[fact]!))].map((name) =>
     fact === 'station' ? inWords(name) : name,
   );
-  return { ...alike[0]!, facts: { [fact]: listed(names) } };
+  return { ...first!, facts: { ...first!.facts, [fact]: listed(names) } };
 }
 
-function warningText({ code, variant, facts }: Diagnostic, { program }: Workspace): string {
+function warningText({ code, variant, facts }: Diagnostic, clock: Clock, workspace: Workspace): string {
   const words = planWarnings[`${code}.${variant}`] ?? planWarnings[code];
   if (!words) throw new Bug('a warning of the plan has no words', { code });
-  const texts = Object.entries(facts).map(([name, fact]) => [name, factText(fact, program)]);
+  const texts = Object.entries(facts).map(([name, fact]) => [name, factText(fact, clock, workspace)]);
   return asSentence(fill<string>(words.says, Object.fromEntries(texts) as Record<string, string>));
-}
-
-/** Sums of money and whole numbers of a fact, as they are printed everywhere else. */
-function factText(fact: string, program: Workspace['program']): string {
-  const [, amount, currency] = /^(\d+(?:\.\d+|\/\d+)?) ([A-Z]{3})$/.exec(fact) ?? [];
-  const sum = amount && currency ? inCurrency({ amount, currency }, program) : undefined;
-  if (sum) return showMoney(sum, program, 'up');
-  return /^\d+$/.test(fact) ? withThousands(fact) : fact;
 }
 
 /** For each thing measured out, whether a finer tool is needed than the steps have: for the smallest amount of it. */
@@ -127,13 +132,3 @@ function finerText(finest: Measure, unit: string): string {
 
 /** A reading may be this share of an amount at most: 2 %. Common practice, no source. */
 const coarsest = '1/50';
-
-/** The greatest of …, 0.1, 0.2, 0.5, 1, 2, 5, … that is not above `x`: what scales and jugs are made with. */
-function handyBelow(x: Exact): Exact {
-  const ten = exact(10);
-  let power = one;
-  while (power.compare(x) > 0) power = power.div(ten);
-  while (power.mul(ten).compare(x) <= 0) power = power.mul(ten);
-  const steps = [5, 2, 1].map((n) => power.mul(n));
-  return steps.find((step) => step.compare(x) <= 0)!;
-}

@@ -1,5 +1,7 @@
-import type { planWords } from '../words/plan.ts';
 import type { Signal } from '../core/model/guide.ts';
+import type { planWords } from '../words/plan.ts';
+import type { ShownCutting } from './shown-cutting.ts';
+import type { ShownSchedule } from './shown-schedule.ts';
 
 /**
  * A plan as finished text. Every leaf is a `Shown`: the letters that command line, page and browser all print, with
@@ -34,6 +36,8 @@ export interface ShownPlan {
     /** "at least", bought by area, order so many days before. */
     readonly notes: readonly Shown[];
   };
+  /** How each material that comes in sheets, rolls or lengths is cut. */
+  readonly cutting: readonly ShownCutting[];
   readonly costs: readonly ShownCost[];
   readonly tools: readonly {
     readonly id: string;
@@ -166,45 +170,4 @@ export interface ShownCost {
   readonly means: Shown;
   /** By line; a single one where the cost is of the whole demand. */
   readonly each: readonly Shown[];
-}
-
-export interface ShownSchedule {
-  /** Why there is no schedule, else empty. */
-  readonly none: Shown;
-  /** "2 builders; times of the reference week." */
-  readonly says: Shown;
-  readonly buildTime: Shown;
-  /** When each line is ready, and how long its first is good: "All are ready day 3, 09:10". */
-  readonly ready: readonly Shown[];
-  /** Whether a shorter schedule may exist, and by how much. */
-  readonly bound: Shown;
-  /** Runs of one step and one builder that follow each other are one row. */
-  readonly days: readonly {
-    readonly day: Shown;
-    readonly rows: readonly {
-      readonly from: Shown;
-      readonly to: Shown;
-      readonly who: Shown;
-      /** Index of the line, and its name where the plan is of several (else empty). */
-      readonly line: number;
-      readonly of: Shown;
-      readonly what: Shown;
-      readonly then: Shown;
-    }[];
-  }[];
-  /** The picture: places along its width in thousandths. */
-  readonly strip: {
-    readonly rows: readonly {
-      readonly line: number;
-      readonly step: string;
-      readonly label: Shown;
-      readonly bars: readonly {
-        readonly kind: 'hands-on' | 'wait';
-        readonly from: number;
-        readonly to: number;
-      }[];
-    }[];
-    readonly closed: readonly { readonly from: number; readonly to: number }[];
-    readonly ticks: readonly { readonly at: number; readonly label: Shown; readonly day: boolean }[];
-  };
 }

@@ -29,6 +29,17 @@ export function showMinutes(minutes: number): string {
   );
 }
 
+/** Time of people's work: hours, however many. "297 h 20 min" */
+export function showWork(minutes: number): string {
+  return inUnits(
+    [
+      [Math.floor(minutes / 60), timeUnits.hour],
+      [minutes % 60, timeUnits.minute],
+    ],
+    timeUnits.minute,
+  );
+}
+
 /** A length of time as its guide says it: short ones with their seconds, longer ones up to a whole minute. */
 export function showSeconds(seconds: Exact): string {
   const whole = ceil(seconds);

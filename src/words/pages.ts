@@ -83,6 +83,10 @@ export const pageWords = {
     what: 'What it counts',
     eachModel: 'Each model',
     worthKnowing: 'Worth knowing',
+    cutting: 'Cut it',
+    cuttingSay:
+      'Sizes in mm, across then up, measured from the lower left corner. Pieces are numbered as in the table; hatched is what is left over.',
+    cutSheet: 'Print the cutting plan',
     when: 'When it happens',
     strip: 'Picture of the schedule; the table below says the same.',
     handsOn: 'Hands-on',

@@ -1,12 +1,26 @@
+import { scheduleWords } from './schedule.ts';
+import { whatIfWords } from './what-if.ts';
+
 /** Headings of the plan that the command line prints. */
 export const planTextWords = {
   careful: 'Be careful',
   buy: 'Buy',
+  cutting: 'Cut',
   costs: 'Costs',
+  curve: whatIfWords.curve.heading,
   tools: 'Tools',
   schedule: 'Who does what when',
+  decides: scheduleWords.chain.heading,
+  ready: scheduleWords.ready.heading,
+  loads: scheduleWords.loads.heading,
+  whatIf: whatIfWords.changes.heading,
   warnings: 'Worth knowing',
   columns: { material: 'Material', needed: 'Needed', packs: 'Packs', cost: 'Cost', left: 'Left over' },
+  sizes: {
+    models: whatIfWords.curve.models,
+    each: whatIfWords.curve.each,
+    note: whatIfWords.curve.note,
+  },
   delivery: 'Delivery',
   total: 'Whole packs and delivery',
   notBought: 'Not bought',
@@ -16,4 +30,8 @@ export const planTextWords = {
   line: '({n}) {line}',
   ofLine: '{line}: {text}',
   inSteps: '{steps}. {text}',
+  /** A material that is cut, then each of its sheets. */
+  cutMaterial: '{material}: {says} {bound}',
+  cutLayout: '{title}: {holds}',
+  cutLayoutLeft: '{title}: {holds}; {left}',
 } as const;

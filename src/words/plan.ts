@@ -16,6 +16,8 @@ export const planWords = {
     plain: '{made} to make, no spares',
     withSpares: '{made} to make, {wanted} wanted and {spares}',
     more: '{made} to make, {wanted} wanted',
+    finished: '{count}, {finished} finished already',
+    nothing: 'Nothing to make: {finished} are finished, and no more are wanted',
     forOthers: '{count}, {others} of them for other models of this plan',
     someFail: '{count}, since not every one turns out well',
   },
@@ -23,6 +25,7 @@ export const planWords = {
   facts: {
     'hands-on': 'Hands-on',
     'build-time': 'Build time',
+    begin: 'Begin by',
     ready: 'Ready',
     'lead-time': 'Lead time',
     outlay: 'To buy',
@@ -100,6 +103,7 @@ export const planWords = {
     noPrice: 'no price',
     fromStock: '{amount} from stock',
     noSupplier: 'no supplier named',
+    leftOfDoes: 'enough for {models}',
     order: 'order {time} before you start',
     orderedThere: 'ordered {ordered}, there {arrives}',
     noCharge: 'free',
@@ -127,8 +131,9 @@ export const planWords = {
     nobody: 'machine',
     what: '{step}',
     whatModels: '{step}, {models}',
-    whatAll: '{step}, all {models}',
-    whatMany: '{step}, {models} of {made}',
+    allModels: 'all {models}',
+    allBut: 'all {models} but {others}',
+    someOf: '{models} of {made} models',
     ofGuide: '{guide}: {what}',
     range: '{from}–{to}',
     then: 'then waits {time}, until {until}',
@@ -140,7 +145,7 @@ export const planWords = {
     ready: 'All are ready {time}.',
     readyUseBy: 'All are ready {time}; the first is good until {until}.',
     shortest: 'No schedule is shorter.',
-    shorter: 'A schedule shorter by up to {gap} may exist.',
+    shorter: 'This is at most {gap} from the shortest possible.',
   },
 
   /** Why there is no schedule: what was found, then what stands in the way. */
@@ -152,27 +157,22 @@ export const planWords = {
   /** By what stands in the way; of several sentences the first of which all blanks are known. */
   obstacles: {
     builders: [
-      '“{step}” takes more people than the {has} there are; with {enough} there is a schedule.',
-      '“{step}” takes more people than the {has} there are.',
-      'There are too few builders.',
+      '“{step}” takes more builders than the {has} there are.',
+      'The {has} builders cannot do all of it in time.',
     ],
     place: [
-      '“{step}” needs more of “{place}” than the {has} there are; with {enough} there is a schedule.',
-      '“{step}” needs more of “{place}” than the {has} there are.',
-      'There are too few places of “{place}”: {has}.',
+      '“{step}” needs more of “{place}” than there is: {has}.',
+      'There is too little room at “{place}”: {has}.',
     ],
-    tool: [
-      '“{step}” needs more of “{tool}” than the {has} there are; with {enough} there is a schedule.',
-      '“{step}” needs more of “{tool}” than the {has} there are.',
-      'There are too few of “{tool}”: {has}.',
-    ],
+    tool: ['“{step}” needs more of “{tool}” than there are: {has}.', 'There are too few of “{tool}”: {has}.'],
     capacity: ['“{step}” needs more than there is.'],
     calendar: ['“{step}” does not fit into the working hours in one stretch.'],
     lags: [
       '“{other}” cannot be done in time after “{step}”: the time within which it must be done is too short.',
       '“{step}” cannot be done within its limits.',
     ],
-    deadline: ['“{step}” cannot be done in time.'],
+    deadline: ['“{step}” cannot be done in time.', 'There is not enough time.'],
+    delivery: ['{material} is needed {needed}; ordered today, the soonest is there {arrives}.'],
     exclusion: ['“{step}” makes vapour and “{other}” is an ignition: they cannot be kept apart in time.'],
   },
 

@@ -11,6 +11,14 @@ export const sheetWords = {
   back: 'Back to the guide',
   howToPrint: 'Print at 100 %, on A4 or Letter.',
 
+  cutting: {
+    title: 'Cutting plan',
+    head: '{guide} · cutting plan · {version} · {batch}',
+    headNoVersion: '{guide} · cutting plan · {batch}',
+    cutBy: 'Cut by (name, initials)',
+    say: 'Sizes in mm, across then up, measured from the lower left corner. Drawn to scale, not full size: lay a rule on the sheet. Hatched is what is left over.',
+  },
+
   clear: 'Clear the bench',
   clearTicks: [
     'Bench wiped, nothing left from another batch',

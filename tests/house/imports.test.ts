@@ -9,6 +9,9 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /** Who may import whom: complete, not transitive. DEVELOPERS.md draws it. */
 const arrows: Record<string, readonly string[]> = {
   index: ['publishing', 'checks', 'reading', 'exports', 'showing', 'words', 'core'],
+  schedule: ['core'],
+  cutting: ['core'],
+  packs: ['core'],
   cli: ['index', 'publishing', 'checks', 'reading', 'exports', 'showing', 'words', 'core'],
   publishing: ['templates', 'rendering', 'reading', 'checks', 'exports', 'showing', 'words', 'core'],
   templates: ['rendering', 'showing', 'words', 'core (types)'],
@@ -115,6 +118,16 @@ describe('imports run one way', () => {
     const wrong = imports.filter(({ file, to }) => named.has(file) && named.has(to));
     expect(named.size).toBeGreaterThan(20);
     expect(wrong.map(({ file, to }) => `${file} -> ${to}`)).toEqual([]);
+  });
+
+  it('no two folders beside each other use each other, but for types', () => {
+    const folders = imports
+      .filter(({ to, typesOnly }) => isOurs(to) && !typesOnly)
+      .map(({ file, to }) => [dirname(file), dirname(to)] as const)
+      .filter(([from, to]) => from !== to && dirname(from) === dirname(to));
+    const both = folders.filter(([from, to]) => folders.some(([f, t]) => f === to && t === from));
+    expect(folders.length).toBeGreaterThan(20);
+    expect([...new Set(both.map(([from, to]) => `${from} <-> ${to}`))]).toEqual([]);
   });
 
   it('no values run in a circle from file to file', () => {

@@ -29,3 +29,11 @@ it('ends a label at its tick where it would run out of the picture', () => {
   expect(scale).toContain('x="0%" y="1em" text-anchor="start"');
   expect(scale).toContain('x="98%" y="1em" text-anchor="end"');
 });
+
+it('rules what decides how long it takes below its bars, so that it is seen without colour', () => {
+  const bar = { kind: 'hands-on', from: 0, to: 100 } as const;
+  expect(toHtml(stripRow([bar], [], [], [{ from: 0, to: 250 }]))).toContain(
+    '<rect class="bar-decides" y="84%" height="3" x="0%" width="25%"></rect>',
+  );
+  expect(toHtml(stripRow([bar], [], []))).not.toContain('bar-decides');
+});

@@ -64,16 +64,16 @@ describe('the plan in a terminal', () => {
   });
 
   it('sets what to buy in columns under its supplier', () => {
-    // 4 blocks: gelatin 530.5… g, 2 x 500 g at £6.40; felt 8 pieces of 150 cm², from sheets of 1350 cm² without a price;
-    // spray one can at £4.20; delivery £4.95.
+    // 4 blocks: gelatin 530.5… g, 2 x 500 g at £6.40; felt 8 pieces of 150 cm², one of five sheets of 1350 cm² without a price;
+    // spray one can at £4.20, of which 4/30 are used, 53.3 mL, measured by a jug of 10 mL; delivery £4.95.
     expect(few.replaceAll('\u00a0', ' ')).toContain(
       [
         '    Material              Needed  Packs                          Cost  Left over',
         '  A craft shop, order 3 working days before you start',
         '    Gelatin powder         531 g  2 × 500 g                    £12.80      469 g',
-        '    Felt, 3 mm          1200 cm²  1 × 5 of 450 mm ×          no price   5550 cm²',
+        '    Felt, 3 mm          1200 cm²  1 × 5 of 450 mm ×          no price   5400 cm²',
         '                                  300 mm',
-        '    Oil spray             400 mL  1 × 400 mL                    £4.20          –',
+        '    Oil spray              60 mL  1 × 400 mL                    £4.20     345 mL',
         '    Delivery                                                    £4.95',
         '  Not bought',
         '    Water                 4.78 L  free                              –          –',
@@ -94,7 +94,7 @@ describe('the plan in a terminal', () => {
     const plan = makePlan(bench, [{ guide: 'gel-block', wanted: 4 }], { today: '2026-11-25' });
     if ('refused' in plan) throw new Error('refused');
     const facts = { step: 'Melt the gel', other: 'Pour the gel' };
-    const none = { code: 'schedule-impossible', variant: 'lags', facts } as const;
+    const none = { code: 'schedule-impossible', variant: 'lags', helps: [], facts } as const;
     const text = planText(showPlan({ ...plan, schedule: { none } }, bench));
     expect(text.replace(/\s+/g, ' ')).toContain(
       'limit. “Pour the gel” cannot be done in time after “Melt the gel”:',

@@ -12,12 +12,16 @@ const source = readdirSync(folder)
 const codesOf = (kind: 'warning' | 'refusal') =>
   [...source.matchAll(new RegExp(`\\b${kind}\\(\\s*'([a-z-]+)'`, 'g'))].map(([, code]) => code!);
 
+/** Codes with a sentence, of their own or of a variant. */
+const known = (family: Readonly<Record<string, unknown>>): readonly string[] =>
+  Object.keys(family).map((key) => key.split('.')[0]!);
+
 it('the catalogue has a sentence for every warning and refusal of the planner', () => {
   expect(codesOf('warning').length).toBeGreaterThan(8);
-  expect(codesOf('warning').filter((code) => !(code in planWarnings))).toEqual([]);
-  expect(codesOf('refusal').filter((code) => !(code in planRefusals))).toEqual([]);
+  expect(codesOf('warning').filter((code) => !known(planWarnings).includes(code))).toEqual([]);
+  expect(codesOf('refusal').filter((code) => !known(planRefusals).includes(code))).toEqual([]);
 });
 
 it('and none for a warning that the planner does not give', () => {
-  expect(Object.keys(planWarnings).filter((code) => !codesOf('warning').includes(code))).toEqual([]);
+  expect(known(planWarnings).filter((code) => !codesOf('warning').includes(code))).toEqual([]);
 });

@@ -1,0 +1,118 @@
+import type { CutLayout, CutPiece, CuttingPlan } from '../core/plan/result.ts';
+import { type Exact, zero } from '../core/quantity/exact.ts';
+import { cuttingWords } from '../words/cutting.ts';
+import { fill } from './fill.ts';
+import { areaNumbers, millimetreNumber, place, showLength } from './millimetres.ts';
+import { showCount } from './numbers.ts';
+import { pieceName } from './piece-name.ts';
+import type { Box, CutDrawing, Mark } from './shown-cutting.ts';
+import { type Shown, shown } from './shown.ts';
+
+/**
+ * A cut sheet as places to draw by. A roll is drawn a little beyond what is used; a length lies on its side:
+ *
+ *     +------+------+--+        ^ up
+ *     |   3  |  4   |//|        |
+ *     +------+------+--+        |
+ *     |   1  |  2   |//|        0 --> across
+ *     +------+------+--+
+ */
+export function drawCut(key: string, layout: CutLayout, by: CuttingPlan['by']): CutDrawing {
+  return by === 'lengths' ? drawLength(key, layout) : drawSheet(key, layout, by);
+}
+
+function drawSheet(key: string, layout: CutLayout, by: 'sheets' | 'roll'): CutDrawing {
+  const { width, used, pieces } = layout;
+  const height = by === 'roll' ? rollShown(layout) : place(layout.length);
+  const boxes = pieces.map((piece, i) => ({
+    ...boxOf(piece.x, piece.y, piece.width, piece.height),
+    ...textsOf(`${key}.boxes[${i}]`, piece, i),
+  }));
+  const left = height - place(used);
+  return {
+    by,
+    width: place(width),
+    height,
+    ...(left > 0 ? { left: { x: 0, y: place(used), width: place(width), height: left } } : {}),
+    goesOn: by === 'roll' && height < place(layout.length),
+    boxes,
+    across: marks(
+      `${key}.across`,
+      [width, ...edges(pieces.map(({ x, width: across }) => [x, x.add(across)]))],
+      { apart: place(width) / 10, say: millimetreNumber },
+    ),
+    up: marks(
+      `${key}.up`,
+      [
+        by === 'roll' ? used : layout.length,
+        used,
+        ...edges(pieces.map(({ y, height: up }) => [y, y.add(up)])),
+      ],
+      { apart: place(width) / 20, say: millimetreNumber },
+    ),
+  };
+}
+
+/** A tenth of its width more than is used, as far as the roll goes. */
+function rollShown({ width, length, used }: CutLayout): number {
+  return Math.min(place(length), Math.round(place(used) + place(width) / 10));
+}
+
+function drawLength(key: string, { length, used, pieces }: CutLayout): CutDrawing {
+  const left = place(length) - place(used);
+  return {
+    by: 'lengths',
+    width: place(length),
+    height: 1,
+    ...(left > 0 ? { left: { x: place(used), y: 0, width: left, height: 1 } } : {}),
+    goesOn: false,
+    boxes: pieces.map((piece, i) => ({
+      x: place(piece.y),
+      y: 0,
+      width: place(piece.height),
+      height: 1,
+      ...textsOf(`${key}.boxes[${i}]`, piece, i),
+    })),
+    across: marks(`${key}.across`, [length, ...edges(pieces.map(({ y, height }) => [y, y.add(height)]))], {
+      apart: place(length) / 8,
+      say: showLength,
+    }),
+    up: [],
+  };
+}
+
+/** What stands on a piece: its number in the table, and what it is. */
+function textsOf(key: string, piece: CutPiece, index: number): Record<'number' | 'name', Shown> {
+  const facts = { piece: pieceName(piece), size: areaNumbers(piece.width, piece.height) };
+  return {
+    number: shown(`${key}.number`, showCount(index + 1)),
+    name: shown(`${key}.name`, fill(cuttingWords.pieceSize, facts)),
+  };
+}
+
+function boxOf(x: Exact, y: Exact, width: Exact, height: Exact): Box {
+  return { x: place(x), y: place(y), width: place(width), height: place(height) };
+}
+
+/** Where pieces begin, from the corner on, and where the last of them ends. */
+function edges(spans: readonly (readonly [from: Exact, to: Exact])[]): readonly Exact[] {
+  const inOrder = [...spans.map(([from]) => from)].sort((a, b) => a.compare(b));
+  const end = spans.reduce((last, [, to]) => (to.compare(last) > 0 ? to : last), zero);
+  return [...inOrder.filter((from) => from.compare(0) > 0), end];
+}
+
+/** Those that have room beside the ones before them in the list; in order along the edge. */
+function marks(
+  key: string,
+  at: readonly Exact[],
+  { apart, say }: { readonly apart: number; readonly say: (length: Exact) => string },
+): readonly Mark[] {
+  const isNear = (a: Exact, b: Exact): boolean => Math.abs(place(a) - place(b)) < apart;
+  const kept = at.reduce<Exact[]>(
+    (all, next) => (all.some((known) => isNear(known, next)) ? all : [...all, next]),
+    [],
+  );
+  return kept
+    .sort((a, b) => a.compare(b))
+    .map((mark, i) => ({ at: place(mark), label: shown(`${key}[${i}].label`, say(mark)) }));
+}

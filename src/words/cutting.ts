@@ -1,0 +1,50 @@
+/** What a cutting plan says. Lengths are in millimetres throughout, so that a rule can be laid on at once. */
+export const cuttingWords = {
+  /** "2 sheets of 600 mm × 450 mm and 1 sheet of 300 mm × 200 mm from stock; 83 % used." */
+  says: '{what}; {used} used.',
+  cutFrom: '{count} of {size}',
+  cutFromStock: '{count} of {size} from stock',
+
+  /** By what the bound is of; a length is an area where sheets are cut. */
+  least: {
+    cost: 'No cutting plan costs less.',
+    sheets: 'No cutting plan takes fewer.',
+    length: 'No cutting plan takes less.',
+  },
+  gap: {
+    cost: 'A cutting plan that costs up to {gap} less may exist.',
+    sheets: 'A cutting plan with up to {gap} fewer may exist.',
+    length: 'A cutting plan that takes up to {gap} less may exist.',
+  },
+
+  one: { sheets: 'Sheet {n}', roll: 'Roll {n}', lengths: 'Length {n}' },
+  alike: {
+    sheets: 'Sheets {list}, all cut like this',
+    roll: 'Rolls {list}, all cut like this',
+    lengths: 'Lengths {list}, all cut like this',
+  },
+  sizeFromStock: '{size}, from stock',
+  holds: '{count} × {piece}, {size}',
+  pieceSize: '{piece} {size}',
+  left: {
+    sheets: '{width} × {length} left whole',
+    roll: '{length} left on the roll',
+    lengths: '{length} left',
+  },
+  millimetres: '{n}\u00a0mm',
+  area: '{width} × {length}',
+  turned: '{size}, turned',
+  extra: 'spare',
+  /** Models of so many sheets cut alike that they are not all listed: the first and the last. */
+  manyModels: '{first} … {last}',
+
+  columns: {
+    number: 'No.',
+    piece: 'Piece',
+    of: 'For',
+    model: 'Model',
+    size: 'Size, mm',
+    fromLeft: 'From left',
+    fromBottom: 'From bottom',
+  },
+} as const;

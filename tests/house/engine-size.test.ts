@@ -1,0 +1,37 @@
+import { build } from 'esbuild';
+import { gzipSync } from 'node:zlib';
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+
+const folder = fileURLToPath(new URL('../../src/core/', import.meta.url));
+
+/** What a reader's browser loads of it: bundled, minified and compressed, in bytes. */
+async function weightOf(...lines: readonly string[]): Promise<number> {
+  const { outputFiles } = await build({
+    stdin: { contents: lines.join('\n'), resolveDir: folder },
+    bundle: true,
+    minify: true,
+    format: 'iife',
+    globalName: 'engine',
+    write: false,
+  });
+  return gzipSync(outputFiles[0]!.contents, { level: 9 }).length;
+}
+
+it('the engine of schedules, cutting plans and packs is lighter than 35 kB', async () => {
+  const weight = await weightOf(
+    "export { schedule } from './solve/schedule/schedule.ts';",
+    "export { cutSheets } from './solve/cutting/sheets.ts';",
+    "export { cutLengths } from './solve/cutting/lengths.ts';",
+    "export { cutStrip } from './solve/cutting/strip.ts';",
+    "export { leastCostPacks } from './solve/packs/least-cost-packs.ts';",
+  );
+  expect(weight).toBeGreaterThan(10_000);
+  expect(weight).toBeLessThan(35_000);
+});
+
+it('a whole plan of guides, that engine included, has not grown beyond 57 kB', async () => {
+  const weight = await weightOf("export { makePlan } from './plan/plan.ts';");
+  expect(weight).toBeGreaterThan(20_000);
+  expect(weight).toBeLessThan(57_000);
+});
