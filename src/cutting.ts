@@ -107,13 +107,19 @@ function askSheet(name: string, kind: unknown, sides: readonly string[]): void {
   askedWholeOrNone(`${name}.count`, sheet.count, 0);
 }
 
+/** Each piece is laid by itself: more than so many would take too long. */
+const piecesUpTo = 10_000;
+
 function askPieces(pieces: unknown, sides: readonly string[]): void {
-  askedList('pieces', pieces).forEach((kind, at) => {
+  const counts = askedList('pieces', pieces).map((kind, at) => {
     const piece = askedObject(`pieces[${at}]`, kind);
     for (const side of sides) askedWhole(`pieces[${at}].${side}`, piece[side], 1);
-    askedWhole(`pieces[${at}].count`, piece.count, 0);
     if (sides.length === 2) askedYesNo(`pieces[${at}].turn`, piece.turn);
+    return askedWhole(`pieces[${at}].count`, piece.count, 0, piecesUpTo);
   });
+  const all = counts.reduce((sum, count) => sum + count, 0);
+  if (all > piecesUpTo)
+    throw new RangeError(`There are ${all} pieces, and at most ${piecesUpTo} are laid at once.`);
 }
 
 function askSettings({ gap, budget }: { readonly gap?: unknown; readonly budget?: unknown }): void {

@@ -8,6 +8,7 @@ import { readFolder } from './reading/from-disk.ts';
 import type { ReadWorkspace } from './reading/read.ts';
 import { inReadingOrder } from './reading/report.ts';
 
+export { advised } from './core/plan/compare/advised.ts';
 export { makePlan } from './core/plan/plan.ts';
 export { dayListCsv } from './exports/day-list-csv.ts';
 export { planIcs } from './exports/plan-ics.ts';

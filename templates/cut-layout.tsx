@@ -10,7 +10,7 @@ const { columns } = cuttingWords;
 /**
  * How a material is cut: what from, how near to the least, then each sheet as a picture with its table.
  *
- * @param isSheet  To cut by: a box to tick at each piece, and lengths have a table too.
+ * @param isSheet  To cut by: a box to tick at each piece, lengths have a table too, and nothing is said of the least.
  */
 export function cutMaterial(cutting: ShownCutting, isSheet: boolean): Markup {
   const { name, says, bound, layouts, by, material } = cutting;
@@ -18,20 +18,25 @@ export function cutMaterial(cutting: ShownCutting, isSheet: boolean): Markup {
     <section class="cut-material" aria-labelledby={`cut-${material}`}>
       <h3 id={`cut-${material}`} {...shows(name)} />
       <p class="cut-says">
-        <span {...shows(says)} /> <span {...shows(bound)} />
+        <span {...shows(says)} /> {isSheet ? null : <span {...shows(bound)} />}
       </p>
-      {layouts.map((layout) => cutLayout(layout, by, isSheet))}
+      {layouts.map((layout) => cutLayout(layout, by, { isSheet, isOnly: layouts.length === 1 }))}
     </section>
   );
 }
 
-function cutLayout(layout: ShownLayout, by: ShownCutting['by'], isSheet: boolean): Markup {
+/** What it is cut from stands in its heading where there are several; of one, the sentence above has said it. */
+function cutLayout(
+  layout: ShownLayout,
+  by: ShownCutting['by'],
+  { isSheet, isOnly }: { readonly isSheet: boolean; readonly isOnly: boolean },
+): Markup {
   const { title, size, drawing } = layout;
   const isLength = by === 'lengths';
   return (
     <div class={`cut-layout by-${by}`}>
       <h4>
-        <span {...shows(title)} /> <span class="cut-of" {...shows(size)} />
+        <span {...shows(title)} /> {isOnly ? null : <span class="cut-of" {...shows(size)} />}
       </h4>
       <div class="cut-figure">
         {cutPicture(drawing)}

@@ -2,7 +2,7 @@ import { curveKey, curvePicture } from '../src/rendering/outlay-curve.ts';
 import type { ShownCurve } from '../src/showing/shown-what-if.ts';
 import { whatIfWords } from '../src/words/what-if.ts';
 import type { Content, Markup } from './page.tsx';
-import { shows } from './place.ts';
+import { isSaid, shows } from './place.ts';
 
 const { curve: words } = whatIfWords;
 
@@ -17,12 +17,19 @@ export function guideCurve(curve: ShownCurve | undefined): Content {
       </p>
       <div class="curve-frame">
         <p class="key" aria-hidden="true">
-          {curveKey('full')}
-          <span>{words.keyFull}</span>
-          {curveKey('current')}
-          <span>{words.keyCurrent}</span>
+          <span>
+            {curveKey('full')}
+            {words.keyFull}
+          </span>
+          <span>
+            {curveKey('current')}
+            {words.keyCurrent}
+          </span>
         </p>
         {curvePicture(curve.drawing)}
+        <p class="curve-foot" aria-hidden="true">
+          {words.models}
+        </p>
       </div>
       <details>
         <summary>{words.all}</summary>
@@ -51,7 +58,7 @@ function sizesTable({ rows }: ShownCurve): Markup {
           <tr>
             <th scope="row" class="end" {...shows(models)} />
             <td class="end" {...shows(each)} />
-            <td {...shows(note)} />
+            {isSaid(note) ? <td {...shows(note)} /> : <td />}
           </tr>
         ))}
       </tbody>

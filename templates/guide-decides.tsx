@@ -59,12 +59,14 @@ export function modelsReady({ models }: ShownSchedule): Content {
   );
 }
 
-/** How busy builders, places and tools are. */
+/** How busy builders, places and tools are: one row each, so it waits until it is asked for. */
 export function howBusy({ loads }: ShownSchedule): Content {
   if (loads.length === 0) return null;
   return (
-    <div>
-      <h3>{loadWords.heading}</h3>
+    <details>
+      <summary>
+        <h3>{loadWords.heading}</h3>
+      </summary>
       {scrolling(
         loadWords.heading,
         <table class="loads">
@@ -85,7 +87,7 @@ export function howBusy({ loads }: ShownSchedule): Content {
           <tbody>{loads.map(loadRow)}</tbody>
         </table>,
       )}
-    </div>
+    </details>
   );
 }
 

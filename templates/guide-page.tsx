@@ -51,8 +51,8 @@ export interface ProseSection {
 }
 
 /**
- * The page of a guide: what can hurt comes first, then what is needed, when it happens, how it is built, and how the
- * model lives.
+ * The page of a guide: what can hurt comes first, then what is needed, when it happens, how it is cut and built, and
+ * how the model lives.
  */
 export function guidePage(view: GuideView): Root {
   const { site, root, guide, line } = view;
@@ -87,8 +87,8 @@ function partsOf(view: GuideView): readonly PagePart[] {
     ['careful', words.careful, guideCareful(view)],
     ['about', words.about, aboutPart(view)],
     ['materials', words.materials, guideMaterials(view)],
-    ['cutting', words.cutting, guideCutting(view)],
     ['when', words.when, guideSchedule(view)],
+    ['cutting', words.cutting, guideCutting(view)],
     ['build', words.build, buildPart(view)],
     ['checks', words.checks, guideChecks(view)],
     ['in-use', words.inUse, guideInUse(view)],

@@ -57,20 +57,25 @@ function remarks({ says, backwards, ready, bound }: ShownSchedule): Markup {
   );
 }
 
+const keys = [
+  ['hands-on', words.handsOn],
+  ['wait', words.wait],
+  ['closed', words.closed],
+  ['decides', scheduleWords.chain.heading],
+] as const;
+
 /** The picture: one row a step. The table below says the same, so it is hidden from readers that speak. */
 function strip({ strip: { rows, closed, ticks } }: ShownSchedule, { steps }: ShownLine): Markup {
   return (
     <div class="strip" aria-hidden="true">
       {hatching()}
       <p class="key">
-        {stripKey('hands-on')}
-        <span>{words.handsOn}</span>
-        {stripKey('wait')}
-        <span>{words.wait}</span>
-        {stripKey('closed')}
-        <span>{words.closed}</span>
-        {stripKey('decides')}
-        <span>{scheduleWords.chain.heading}</span>
+        {keys.map(([kind, name]) => (
+          <span>
+            {stripKey(kind)}
+            {name}
+          </span>
+        ))}
       </p>
       {rows.map(({ label, bars, step, decides: deciding }) => (
         <div class="strip-row">

@@ -30,6 +30,7 @@ import { moreThanThereIs } from './more-than-there-is.ts';
 import { oldPrice } from './old-price.ts';
 import { pieceTooLarge } from './piece-too-large.ts';
 import { piecesMixed } from './pieces-mixed.ts';
+import { priceOfADayToCome } from './price-of-a-day-to-come.ts';
 import { proseDisagrees } from './prose-disagrees.ts';
 import { reviewOverdue } from './review-overdue.ts';
 import { rowOfUnknownLevel } from './row-of-unknown-level.ts';
@@ -86,6 +87,7 @@ export const checks: readonly Check[] = Object.freeze([
   oldPrice,
   pieceTooLarge,
   piecesMixed,
+  priceOfADayToCome,
   proseDisagrees,
   reviewOverdue,
   rowOfUnknownLevel,

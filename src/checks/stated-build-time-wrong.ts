@@ -1,6 +1,6 @@
 import type { WorkingHours } from '../core/model/program.ts';
 import type { PlannedSchedule } from '../core/plan/result.ts';
-import { minutesUp, secondsOf } from '../core/time/duration.ts';
+import { minutesUp, secondsOf } from '../core/time/minutes.ts';
 import { addWorkingDays } from '../core/time/working-hours.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';

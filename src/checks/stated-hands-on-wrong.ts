@@ -1,5 +1,5 @@
 import { exact } from '../core/quantity/exact.ts';
-import { secondsOf } from '../core/time/duration.ts';
+import { secondsOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';
 import { timeText, written } from './written.ts';

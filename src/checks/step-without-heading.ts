@@ -21,10 +21,25 @@ function ofStep(read: GuideRead, index: number): readonly Finding[] {
     const [second, first] = [own[1]!, own[0]!].map(({ at }) => read.prose(at));
     return [{ variant: 'two', places: [second!, first!, read.place('steps', index, 'id')], facts }];
   }
-  const near = nearSection(heading, prose.sections);
+  const near = nearSection(heading, prose.sections) ?? sectionInItsPlace(read.guide, index);
   if (!near) return [{ places: [read.place('steps', index, 'id')], facts }];
   const places = [read.place('steps', index, 'id'), read.prose(near.at)] as const;
-  return [{ variant: 'near', places, facts: { ...facts, near: near.heading } }];
+  const variant = nearName(heading, [near.heading]) === undefined ? 'in-its-place' : 'near';
+  return [{ variant, places, facts: { ...facts, near: near.heading } }];
+}
+
+/** The one heading between those of the steps before and after it: it may have been given a new name. */
+function sectionInItsPlace(
+  { steps, prose: { sections } }: GuideRead['guide'],
+  index: number,
+): Section | undefined {
+  const [before, after] = [index - 1, index + 1].map((place) => {
+    const step = steps[place]?.id;
+    return step === undefined ? -1 : sections.findIndex((section) => section.step === step);
+  });
+  const between = sections[before! + 1];
+  const isAlone = before! >= 0 && after === before! + 2;
+  return isAlone && between?.step === undefined && between?.heading !== '' ? between : undefined;
 }
 
 /** A heading that belongs to no step and may be meant for this one. */

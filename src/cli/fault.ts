@@ -1,4 +1,5 @@
 import { fill } from '../showing/fill.ts';
+import { wrapped } from '../showing/wrapped.ts';
 import { callFaults, callWords } from '../words/command-line.ts';
 import type { CommandName } from './command.ts';
 import type { ExitStatus, World } from './world.ts';
@@ -22,9 +23,12 @@ export function withNear(
   return near === undefined ? fault(code, facts) : fault(`${code}.near`, { ...facts, near });
 }
 
+const width = 80;
+
 /** Says all that is wrong with a call, and where to read more. */
 export function sayFaults(world: World, faults: readonly Fault[], command?: CommandName): ExitStatus {
-  for (const { code, facts } of faults) world.err.write(`${fill<string>(callFaults[code], facts)}\n`);
+  const texts = faults.map(({ code, facts }) => fill<string>(callFaults[code], facts));
+  for (const line of texts.flatMap((text) => wrapped(text, width))) world.err.write(`${line}\n`);
   const more = command ? fill(callWords.seeHelp, { command }) : callWords.seeHelpAll;
   world.err.write(`${more}\n`);
   return 2;

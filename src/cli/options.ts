@@ -2,7 +2,8 @@ import { isDay } from '../core/time/day.ts';
 import { batchUpTo } from '../core/plan/demand/demanded.ts';
 import { wallMinute } from '../core/plan/time/moment.ts';
 import { readCount, readRatio, readShare } from '../core/quantity/read.ts';
-import { minutesUp, readDuration, secondsOf } from '../core/time/duration.ts';
+import { readDuration } from '../core/time/duration.ts';
+import { minutesUp, secondsOf } from '../core/time/minutes.ts';
 import type { CommandName } from './command.ts';
 
 /** What the text after an option means; `undefined` where it means nothing. A flag has no reader. */
@@ -32,10 +33,14 @@ const times: Reader<string> = (written) => {
   return reading.ok ? reading.value : undefined;
 };
 
+const minutesAYear = 365 * 1440;
+
 /** A length of time on the clock, in whole minutes. */
 const minutes: Reader<number> = (written) => {
   const reading = readDuration(written);
-  return reading.ok && 'seconds' in reading.value ? minutesUp(secondsOf(reading.value)) : undefined;
+  if (!reading.ok || !('seconds' in reading.value)) return undefined;
+  const whole = minutesUp(secondsOf(reading.value));
+  return whole <= minutesAYear ? whole : undefined;
 };
 
 const day: Reader<string> = (written) => (isDay(written) ? written : undefined);

@@ -3,12 +3,14 @@ import type { Diagnostic } from '../core/diagnostic.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
+import { advised } from '../core/plan/compare/advised.ts';
 import type { Plan } from '../core/plan/result.ts';
 import { findingsJson } from '../exports/findings-json.ts';
 import { jsonText } from '../exports/json-text.ts';
 import { showDiagnostic } from '../showing/diagnostic.ts';
 import { fill, listed } from '../showing/fill.ts';
 import { showSchedule } from '../showing/show-schedule.ts';
+import { wrapped } from '../showing/wrapped.ts';
 import { outcomeWords } from '../words/command-line.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
@@ -104,12 +106,13 @@ function answer(question: Question, findings: readonly Diagnostic[], call: Call,
     progress.done();
     return refuse([...findings, ...made.refused], call, world);
   }
-  const text = printPlan(made, question, call.values, progress, world);
+  const plan = advised(question, made);
+  const text = printPlan(plan, question, call.values, progress, world);
   progress.done();
   sayFindings(findings, call, world);
-  if (text === undefined) return sayNoSchedule(made, question.workspace, world);
+  if (text === undefined) return sayNoSchedule(plan, question.workspace, world);
   world.out.write(text);
-  return isImpossible(made) ? 3 : 0;
+  return isImpossible(plan) ? 3 : 0;
 }
 
 function refuse(findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {
@@ -130,7 +133,7 @@ function sayFindings(findings: readonly Diagnostic[], { values }: Call, world: W
 /** Days or a calendar were asked for, and there is no work to put in them. */
 function sayNoSchedule(made: Plan, workspace: Workspace, world: World): ExitStatus {
   const { none, helps } = showSchedule('schedule', made, workspace);
-  for (const { text } of [none, ...helps]) world.err.write(`${text}\n`);
+  for (const { text } of [none, ...helps]) for (const line of wrapped(text, 80)) world.err.write(`${line}\n`);
   return 3;
 }
 

@@ -1,4 +1,4 @@
-import { join, relative, resolve } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
 import { check, publish as publishSite, readWorkspace } from '../index.ts';
 import type { Published } from '../index.ts';
 import type { Diagnostic } from '../core/diagnostic.ts';
@@ -7,7 +7,7 @@ import { fill } from '../showing/fill.ts';
 import { outcomeWords } from '../words/command-line.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
-import { sayFaults } from './fault.ts';
+import { fault, sayFaults } from './fault.ts';
 import { counted, findingsText, hasErrors } from './findings.ts';
 import { findWorkspace } from './folder.ts';
 import { inkFor } from './ink.ts';
@@ -24,16 +24,29 @@ export const publish: Command = {
     const today = todayOf(call, world);
     if ('faults' in found) return sayFaults(world, found.faults, 'publish');
     if (typeof today !== 'string') return sayFaults(world, [today], 'publish');
+    const among = amongContent(found.folder, outOf(call, world));
+    if (among) {
+      const facts = { folder: call.values.out ?? '', kind: among };
+      return sayFaults(world, [fault('out-among-content', facts)], 'publish');
+    }
     return publishFrom(found.folder, today, call, world);
   },
 };
 
-async function publishFrom(
-  folder: string,
-  today: IsoDate,
-  { values }: Call,
-  world: World,
-): Promise<ExitStatus> {
+function outOf({ values }: Call, world: World): string {
+  return resolve(world.folder, values.out ?? 'site');
+}
+
+/** Folders of a workspace in which every file is content. */
+const ofContent: readonly string[] = ['guides', 'materials', 'modules', 'results', 'tools'];
+
+function amongContent(workspace: string, out: string): string | undefined {
+  const [first] = relative(workspace, out).split(sep);
+  return ofContent.find((name) => name === first);
+}
+
+async function publishFrom(folder: string, today: IsoDate, call: Call, world: World): Promise<ExitStatus> {
+  const { edition } = call.values;
   const progress = progressOn(world);
   progress.say(outcomeWords.reading);
   const read = await readWorkspace(folder);
@@ -45,11 +58,11 @@ async function publishFrom(
     return 1;
   }
   progress.say(outcomeWords.making);
-  const out = resolve(world.folder, values.out ?? 'site');
+  const out = outOf(call, world);
   const done = await publishSite(read, {
     out,
     today,
-    ...(values.edition ? { editions: [values.edition] } : {}),
+    ...(edition ? { editions: [edition] } : {}),
   });
   progress.done();
   return 'refused' in done ? refused(done.refused, world) : written(done, out, world);

@@ -1,6 +1,6 @@
 import type { Change, CurvePoint, Plan, PlannedLine, WhatIf } from '../core/plan/result.ts';
 import type { Program } from '../core/model/program.ts';
-import { printDuration } from '../core/time/duration.ts';
+import { printDuration } from '../core/time/minutes.ts';
 import { lineName } from './line-name.ts';
 import { inOwnCurrency } from './money-text.ts';
 import { momentOn } from './moment.ts';

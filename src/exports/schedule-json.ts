@@ -9,7 +9,7 @@ import type {
   PlannedLine,
   PlannedSchedule,
 } from '../core/plan/result.ts';
-import { printDuration } from '../core/time/duration.ts';
+import { printDuration } from '../core/time/minutes.ts';
 import { changeJson } from './change-json.ts';
 import { lineName } from './line-name.ts';
 import { type Moment, momentOn } from './moment.ts';

@@ -1,7 +1,7 @@
 import type { Pack } from '../core/model/material.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import type { Delivery, Plan, Purchase } from '../core/plan/result.ts';
-import { exact, zero } from '../core/quantity/exact.ts';
+import type { Delivery, Measure, Plan, Purchase } from '../core/plan/result.ts';
+import { exact, exactText, zero } from '../core/quantity/exact.ts';
 import { printHolding, printMeasure } from '../core/quantity/print.ts';
 import { exportWords } from '../words/exports.ts';
 import { type Cell, csvText } from './csv-text.ts';
@@ -13,7 +13,8 @@ const columns = Object.keys(header) as (keyof typeof header)[];
 
 /**
  * The shopping list as a table: a row for each pack of each material, then one for each delivery that costs something.
- * Amounts are exact, with their units; counts and prices are bare numbers, with the currency beside them.
+ * Amounts have their units, counts and prices are bare numbers with the currency beside them. All are exact; where a
+ * decimal does not end, it is cut at a thousandth so that there is never too little: a spreadsheet takes 7/2 for a day.
  */
 export function shoppingCsv({ purchases, deliveries }: Plan, workspace: Workspace): string {
   const charged = deliveries.filter(({ charge }) => charge.compare(zero) > 0);
@@ -32,13 +33,19 @@ function purchaseRows(purchase: Purchase, workspace: Workspace): Row[] {
   const { material, needed, fromStock, left, packs } = purchase;
   const { name, packs: known } = workspace.materials[material]!;
   const amounts = {
-    needed: printMeasure(needed),
-    fromStock: printMeasure(fromStock),
-    left: printMeasure(left),
+    needed: printMeasure(asDecimal(needed, 'up')),
+    fromStock: printMeasure(asDecimal(fromStock, 'down')),
+    left: printMeasure(asDecimal(left, 'down')),
   };
   const bought = packs.map(({ pack, count }) => packRow(known[pack]!, count, workspace));
   const rows: readonly Row[] = bought.length > 0 ? bought : [{ packs: 0 }];
   return rows.map((row, index) => ({ material: name, ...row, ...(index === 0 ? amounts : {}) }));
+}
+
+function asDecimal({ value, unit }: Measure, way: 'up' | 'down'): Measure {
+  if (!exactText(value).includes('/')) return { value, unit };
+  const thousandths = value.mul(1000);
+  return { value: (way === 'up' ? thousandths.ceil() : thousandths.floor()).div(1000), unit };
 }
 
 function packRow({ holds, from, code, price }: Pack, count: number, { program }: Workspace): Row {

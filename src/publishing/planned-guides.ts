@@ -3,6 +3,7 @@ import type { Guide } from '../core/model/guide.ts';
 import { usualLevel } from '../core/model/plan-at.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
+import { advised } from '../core/plan/compare/advised.ts';
 import { outlayCurve } from '../core/plan/compare/curve.ts';
 import { makePlan } from '../core/plan/plan.ts';
 import type { CurvePoint, Plan } from '../core/plan/result.ts';
@@ -41,9 +42,13 @@ export function planGuides(
   for (const guide of byTitle(Object.values(workspace.guides))) {
     for (const level of levelsOf(guide)) {
       const demand = { guide: guide.id, ...(level === undefined ? {} : { level }) };
+      const question = { workspace, demand: [demand], settings: { today } };
       const plan = makePlan(workspace, [demand], { today });
       if ('refused' in plan) refused.push(...plan.refused);
-      else planned.push(plannedGuide(guide, plan, outlayCurve(workspace, demand, { today }), workspace));
+      else {
+        const curve = outlayCurve(workspace, demand, { today });
+        planned.push(plannedGuide(guide, advised(question, plan), curve, workspace));
+      }
     }
   }
   return refused.length > 0 ? { refused } : planned;

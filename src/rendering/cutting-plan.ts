@@ -1,5 +1,7 @@
 import type { Element, ElementContent } from 'hast';
 import { h, s } from 'hastscript';
+import { marksAcross, marksUp } from './cut-marks.ts';
+import { fromTop, placed, share } from './cut-places.ts';
 
 /** Places in millimetres from the lower left corner. */
 export interface Box {
@@ -55,9 +57,9 @@ export function cutPicture(sheet: CutSheet): Element {
       s('rect', { className: ['cut-sheet'], width: '100%', height: '100%' }),
       ...waste(sheet),
       ...sheet.boxes.flatMap((box) => pieceOf(box, sheet)),
-      ...(sheet.goesOn ? [tornEdge()] : []),
-      ...sheet.across.flatMap((mark) => markAcross(mark, sheet)),
-      ...sheet.up.flatMap((mark) => markUp(mark, sheet)),
+      ...(sheet.goesOn ? [tornEdge(sheet)] : []),
+      ...marksAcross(sheet),
+      ...marksUp(sheet),
     ]),
   ]);
 }
@@ -82,7 +84,10 @@ function pieceOf(box: PieceBox, sheet: CutSheet): readonly ElementContent[] {
   const { number, name } = box;
   const middle = { x: share(box.x + box.width / 2, sheet.width), y: fromTop(box.y + box.height / 2, sheet) };
   const lines = linesOn(box, sheet);
-  const small = isLow(box, sheet) ? ['is-small'] : [];
+  const small = [
+    ...(isLow(box, sheet) ? ['is-small'] : []),
+    ...(isCrowded(box, number.text, sheet) ? ['is-crowded'] : []),
+  ];
   return [
     s('rect', { className: ['cut-piece'], ...placed(box, sheet) }),
     ...(lines > 0
@@ -98,18 +103,25 @@ function pieceOf(box: PieceBox, sheet: CutSheet): readonly ElementContent[] {
   ];
 }
 
-/** Of the width of the picture, a letter takes about so much, a number so much; two lines are so high, one so much. */
-const letterWide = 0.024;
+/**
+ * Shares of the width of a picture: of a letter, by its shape; of a number; how high two lines are, one, and a small one.
+ * Measured at the least width that a picture has beside its table; narrower ones hide what is crowded.
+ */
+const letterWide = 0.018;
+const letterWideOnTall = 0.024;
 const numberWide = 0.028;
 const twoLines = 0.09;
 const oneLine = 0.055;
 const smallLine = 0.03;
+const digitOnPhone = 0.02;
+const lineOnPhone = 0.05;
 
 /** How many lines of letters have room on a piece: its number, then its name. */
-function linesOn(box: PieceBox, { by, width }: CutSheet): number {
+function linesOn(box: PieceBox, { by, width, height }: CutSheet): number {
   if (by === 'lengths') return box.width < numberWide * width ? 0 : 1;
   if (box.width < numberWide * width || box.height < smallLine * width) return 0;
-  return box.width > box.name.text.length * letterWide * width && box.height > twoLines * width ? 2 : 1;
+  const letter = height > width ? letterWideOnTall : letterWide;
+  return box.width > box.name.text.length * letter * width && box.height > twoLines * width ? 2 : 1;
 }
 
 /** Whether a number on it is set small. */
@@ -117,39 +129,17 @@ function isLow(box: Box, { by, width }: CutSheet): boolean {
   return by !== 'lengths' && (box.height < oneLine * width || box.width < oneLine * width);
 }
 
-function markAcross({ at, label }: Mark, { by, width }: CutSheet): readonly Element[] {
-  const last = by === 'lengths' && at === width ? ['is-last'] : [];
-  return [
-    s('text', { className: ['cut-edge', ...last], x: share(at, width), y: '100%', dy: '1.35em' }, label.text),
-  ];
+/** Whether a number on it would run over its edges on a phone. */
+function isCrowded(box: Box, number: string, { by, width }: CutSheet): boolean {
+  const isLow = by !== 'lengths' && box.height < lineOnPhone * width;
+  return isLow || box.width < (number.length + 0.5) * digitOnPhone * width;
 }
 
-function markUp({ at, label }: Mark, sheet: CutSheet): readonly Element[] {
-  const place = { x: '0', y: fromTop(at, sheet), dx: '-0.5em', dy: '0.35em' };
-  return [s('text', { className: ['cut-edge', 'is-up'], ...place }, label.text)];
-}
-
-/** A roll goes on beyond the picture. */
-function tornEdge(): Element {
-  return s('line', { className: ['cut-torn'], x1: '0', x2: '100%', y1: '0', y2: '0' });
-}
-
-function placed(box: Box, sheet: CutSheet): Record<'x' | 'y' | 'width' | 'height', string> {
-  return {
-    x: share(box.x, sheet.width),
-    y: fromTop(box.y + box.height, sheet),
-    width: share(box.width, sheet.width),
-    height: share(box.height, sheet.height),
-  };
-}
-
-function fromTop(y: number, { height }: CutSheet): string {
-  return share(height - y, height);
-}
-
-/** A part of a whole as a percentage, to a thousandth: the gap of a saw is still seen on a long sheet. */
-function share(part: number, whole: number): string {
-  return `${Math.round((100_000 * part) / whole) / 1000}%`;
+/** A roll goes on above the picture, a length beyond its right end. */
+function tornEdge({ by }: CutSheet): Element {
+  const from = by === 'lengths' ? '100%' : '0';
+  const to = by === 'lengths' ? '100%' : '0';
+  return s('line', { className: ['cut-torn'], x1: from, x2: '100%', y1: '0', y2: to });
 }
 
 const hatchId = 'offcut';

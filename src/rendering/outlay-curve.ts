@@ -58,16 +58,15 @@ export function curvePicture(curve: CurvePoints): Element {
           label.text,
         ),
       ),
-      ...curve.across.map(({ at, label }) =>
-        s(
-          'text',
-          { className: ['curve-label'], x: percent(at), y: '100%', dy: '1.35em', textAnchor: 'middle' },
-          label.text,
-        ),
-      ),
+      s('g', { className: ['curve-across'] }, curve.across.map(sizeBelow)),
       ...curve.points.filter(({ up }) => up <= 1000).flatMap(marksOf),
     ]),
   ]);
+}
+
+function sizeBelow({ at, label }: CurvePoints['across'][number]): Element {
+  const place = { x: percent(at), y: '100%', dy: '1.35em', textAnchor: 'middle' };
+  return s('text', { className: ['curve-label'], ...place }, label.text);
 }
 
 function pathOf({ points }: CurvePoints): string {

@@ -102,6 +102,15 @@ export function percent(thousandths: number): string {
 /** From here on a label ends at its tick, so that it does not run out of the picture. */
 const nearTheEnd = 930;
 
+/** A label that begins at its tick and the one that ends at the next need so much between them. */
+const twoLabels = 130;
+
+/** Whether no label that ends at the next tick runs over this one. */
+function hasRoom({ at }: Tick, index: number, ticks: readonly Tick[]): boolean {
+  const next = ticks[index + 1]?.at ?? 0;
+  return next <= nearTheEnd || next - at >= twoLabels;
+}
+
 /** The labels below the strip, each at its tick. */
 export function stripScale(
   ticks: readonly (Tick & { readonly label: { readonly key: string; readonly text: string } })[],
@@ -109,7 +118,7 @@ export function stripScale(
   return s(
     'svg',
     { className: ['scale'], ariaHidden: 'true', focusable: 'false' },
-    ticks.map(({ at, day, label }) =>
+    ticks.filter(hasRoom).map(({ at, day, label }) =>
       s(
         'text',
         {

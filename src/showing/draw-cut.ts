@@ -1,4 +1,4 @@
-import type { CutLayout, CutPiece, CuttingPlan } from '../core/plan/result.ts';
+import type { CutLayout, CutPiece, CuttingPlan, PlannedLine } from '../core/plan/result.ts';
 import { type Exact, zero } from '../core/quantity/exact.ts';
 import { cuttingWords } from '../words/cutting.ts';
 import { fill } from './fill.ts';
@@ -9,7 +9,8 @@ import type { Box, CutDrawing, Mark } from './shown-cutting.ts';
 import { type Shown, shown } from './shown.ts';
 
 /**
- * A cut sheet as places to draw by. A roll is drawn a little beyond what is used; a length lies on its side:
+ * A cut sheet as places to draw by. A roll or a length is drawn a little beyond what is used, so that its pieces are not
+ * lost on it; a length lies on its side:
  *
  *     +------+------+--+        ^ up
  *     |   3  |  4   |//|        |
@@ -17,16 +18,26 @@ import { type Shown, shown } from './shown.ts';
  *     |   1  |  2   |//|        0 --> across
  *     +------+------+--+
  */
-export function drawCut(key: string, layout: CutLayout, by: CuttingPlan['by']): CutDrawing {
-  return by === 'lengths' ? drawLength(key, layout) : drawSheet(key, layout, by);
+export function drawCut(
+  key: string,
+  layout: CutLayout,
+  by: CuttingPlan['by'],
+  lines: readonly PlannedLine[],
+): CutDrawing {
+  return by === 'lengths' ? drawLength(key, layout, lines) : drawSheet(key, layout, by, lines);
 }
 
-function drawSheet(key: string, layout: CutLayout, by: 'sheets' | 'roll'): CutDrawing {
+function drawSheet(
+  key: string,
+  layout: CutLayout,
+  by: 'sheets' | 'roll',
+  lines: readonly PlannedLine[],
+): CutDrawing {
   const { width, used, pieces } = layout;
   const height = by === 'roll' ? rollShown(layout) : place(layout.length);
   const boxes = pieces.map((piece, i) => ({
     ...boxOf(piece.x, piece.y, piece.width, piece.height),
-    ...textsOf(`${key}.boxes[${i}]`, piece, i),
+    ...textsOf(`${key}.boxes[${i}]`, piece, i, lines),
   }));
   const left = height - place(used);
   return {
@@ -58,32 +69,48 @@ function rollShown({ width, length, used }: CutLayout): number {
   return Math.min(place(length), Math.round(place(used) + place(width) / 10));
 }
 
-function drawLength(key: string, { length, used, pieces }: CutLayout): CutDrawing {
-  const left = place(length) - place(used);
+/** Half as much again as is used, as far as the length goes. */
+function lengthShown({ length, used }: CutLayout): number {
+  return Math.min(place(length), Math.round(place(used) * 1.5));
+}
+
+function drawLength(key: string, layout: CutLayout, lines: readonly PlannedLine[]): CutDrawing {
+  const { length, used, pieces } = layout;
+  const width = lengthShown(layout);
+  const left = width - place(used);
+  const goesOn = width < place(length);
   return {
     by: 'lengths',
-    width: place(length),
+    width,
     height: 1,
     ...(left > 0 ? { left: { x: place(used), y: 0, width: left, height: 1 } } : {}),
-    goesOn: false,
+    goesOn,
     boxes: pieces.map((piece, i) => ({
       x: place(piece.y),
       y: 0,
       width: place(piece.height),
       height: 1,
-      ...textsOf(`${key}.boxes[${i}]`, piece, i),
+      ...textsOf(`${key}.boxes[${i}]`, piece, i, lines),
     })),
-    across: marks(`${key}.across`, [length, ...edges(pieces.map(({ y, height }) => [y, y.add(height)]))], {
-      apart: place(length) / 8,
-      say: showLength,
-    }),
+    across: marks(
+      `${key}.across`,
+      [...(goesOn ? [] : [length]), ...edges(pieces.map(({ y, height }) => [y, y.add(height)]))],
+      { apart: width / 8, say: showLength },
+    ),
     up: [],
   };
 }
 
 /** What stands on a piece: its number in the table, and what it is. */
-function textsOf(key: string, piece: CutPiece, index: number): Record<'number' | 'name', Shown> {
-  const facts = { piece: pieceName(piece), size: areaNumbers(piece.width, piece.height) };
+function textsOf(
+  key: string,
+  piece: CutPiece,
+  index: number,
+  lines: readonly PlannedLine[],
+): Record<'number' | 'name', Shown> {
+  const { width, height } = piece;
+  const size = width.n === 0n ? showLength(height) : areaNumbers(width, height);
+  const facts = { piece: pieceName(piece, lines), size };
   return {
     number: shown(`${key}.number`, showCount(index + 1)),
     name: shown(`${key}.name`, fill(cuttingWords.pieceSize, facts)),
@@ -94,11 +121,11 @@ function boxOf(x: Exact, y: Exact, width: Exact, height: Exact): Box {
   return { x: place(x), y: place(y), width: place(width), height: place(height) };
 }
 
-/** Where pieces begin, from the corner on, and where the last of them ends. */
+/** Where the last of the pieces ends, then where pieces begin, from the corner on. */
 function edges(spans: readonly (readonly [from: Exact, to: Exact])[]): readonly Exact[] {
   const inOrder = [...spans.map(([from]) => from)].sort((a, b) => a.compare(b));
   const end = spans.reduce((last, [, to]) => (to.compare(last) > 0 ? to : last), zero);
-  return [...inOrder.filter((from) => from.compare(0) > 0), end];
+  return [end, ...inOrder.filter((from) => from.compare(0) > 0)];
 }
 
 /** Those that have room beside the ones before them in the list; in order along the edge. */

@@ -51,6 +51,11 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** Within a sentence: "one more builder". */
+export function uncapital(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** For files that other programs read: no-break spaces would hide words from their search. */
 export function plainSpaces(text: string): string {
   return text.replaceAll(noBreak, ' ');

@@ -36,7 +36,7 @@ export function someModels(models: readonly number[], made: number): string {
 }
 
 /** 1, 2, 3, 7 -> 1–3, 7. */
-function rangesOf(models: readonly number[]): readonly (readonly [from: number, to: number])[] {
+export function rangesOf(models: readonly number[]): readonly (readonly [from: number, to: number])[] {
   return models.reduce<[number, number][]>((ranges, model) => {
     const last = ranges.at(-1);
     if (last?.[1] === model - 1) last[1] = model;

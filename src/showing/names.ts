@@ -5,7 +5,7 @@ import { planWords } from '../words/plan.ts';
 import { properly } from './author-text.ts';
 import { capital, fill, inWords } from './fill.ts';
 
-/** "Ultrasound needle block, Deep vessel"; of a part made alone "Rib frame: Skin alone". */
+/** "Ultrasound needle block, Deep vessel"; of a part made alone "Rib frame, Skin alone". */
 export function lineName(line: PlannedLine): string {
   const part = line.at.parts.find(({ id }) => id === line.part)?.name;
   const model = modelName(line);

@@ -53,7 +53,8 @@ function headingOf(name: string, delivery: ShownDelivery | undefined): string {
 }
 
 function purchaseCells({ name, needed, fromStock, packs, cost, left: leftOver }: ShownPurchase): Cells {
-  const bought = [fromStock, packs].filter(isSaid).map(({ text }) => text);
+  const isBought = packs.text !== planWords.none || !isSaid(fromStock);
+  const bought = [fromStock, ...(isBought ? [packs] : [])].filter(isSaid).map(({ text }) => text);
   return [name.text, needed.text, bought.join(planWords.listComma), cost.text, leftOver.text];
 }
 

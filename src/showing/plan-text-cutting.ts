@@ -1,27 +1,48 @@
 import { planTextWords as words } from '../words/plan-text.ts';
-import { indented } from './columns.ts';
-import { fill } from './fill.ts';
-import { isSaid } from './plan-text-parts.ts';
+import { planWords } from '../words/plan.ts';
+import { eachInColumns, indented } from './columns.ts';
+import { fill, uncapital } from './fill.ts';
+import { isSaid, left, wrapping } from './plan-text-parts.ts';
 import type { ShownCutting, ShownLayout } from './shown-cutting.ts';
 import { wrapped } from './wrapped.ts';
 
-/** What is cut from what, in a sentence for each material; below it what each sheet holds. */
+/**
+ * Each material with what is cut from how many sheets, rolls or lengths; then, said once, that no plan is less. Where
+ * that is not proven of a material, how much less another might be stands with it.
+ */
 export function cuttingLines(cutting: readonly ShownCutting[], width: number): readonly string[] {
-  return cutting.flatMap(({ name, says, bound, layouts }) => [
-    ...wrapped(fill(words.cutMaterial, { material: name.text, says: says.text, bound: bound.text }), width),
-    ...layouts.flatMap((layout) => indented(hangingText(layoutText(layout), width - 2))),
-  ]);
+  const rows = cutting.flatMap(({ layouts }) => layouts);
+  const lines = eachInColumns([left, wrapping], rows.map(layoutCells), width - 2);
+  const linesOf = (layout: ShownLayout): readonly string[] => indented(lines[rows.indexOf(layout)]!);
+  return [
+    ...cutting.flatMap((material) => [
+      ...wrapped(headText(material), width),
+      ...material.layouts.flatMap(linesOf),
+    ]),
+    ...wrapped(leastText(cutting), width),
+  ];
 }
 
-function layoutText({ title, holds, left }: ShownLayout): string {
-  const facts = { title: title.text, holds: holds.text };
-  return isSaid(left)
-    ? fill(words.cutLayoutLeft, { ...facts, left: left.text })
-    : fill(words.cutLayout, facts);
+function headText({ name, used, bound, isLeast }: ShownCutting): string {
+  const head = fill(words.cutMaterial, { material: name.text, used: used.text });
+  return isLeast ? head : fill(words.cutNotLeast, { head, bound: bound.text });
 }
 
-/** The second line and those after it are moved in. */
-function hangingText(text: string, width: number): readonly string[] {
-  const [first = '', ...rest] = wrapped(text, width);
-  return [first, ...wrapped(rest.join(' '), width - 2).map((line) => `  ${line}`)];
+function layoutCells({ what, holds, left: rest }: ShownLayout): readonly string[] {
+  return [
+    what.text,
+    [holds, rest]
+      .filter(isSaid)
+      .map(({ text }) => text)
+      .join(planWords.andAlso),
+  ];
+}
+
+/** "No cutting plan costs less."; where another might for some material, of the others. */
+function leastText(cutting: readonly ShownCutting[]): string {
+  const proven = cutting.filter(({ isLeast }) => isLeast);
+  const says = [...new Set(proven.map(({ bound }) => bound.text))].join(' ');
+  return proven.length === 0 || proven.length === cutting.length
+    ? says
+    : fill(words.cutOthers, { says: uncapital(says) });
 }

@@ -1,17 +1,21 @@
 import { planWords } from '../words/plan.ts';
 import { inColumns } from './columns.ts';
 import { capital, fill } from './fill.ts';
-import { isSaid, left, right, wrapping } from './plan-text-parts.ts';
+import { isSaid, left, lineNumber, right, wrapping } from './plan-text-parts.ts';
 import type { ShownSchedule } from './shown-schedule.ts';
 import { scheduleWords } from '../words/schedule.ts';
 
-/** The runs that decide the end, each with why it begins no earlier. */
-export function decidesLines({ decides }: ShownSchedule, width: number): readonly string[] {
-  const rows = decides.map(({ when, what, because }) => [
+/** The runs that decide the end, each with why it begins no earlier; of several lines each with its number. */
+export function decidesLines(schedule: ShownSchedule, several: boolean, width: number): readonly string[] {
+  const rows = schedule.decides.map(({ line, when, what, because }) => [
     when.text,
-    isSaid(because) ? `${what.text}${planWords.andAlso}${because.text}` : what.text,
+    several && line !== undefined ? lineNumber(line) : '',
+    [what, because]
+      .filter(isSaid)
+      .map(({ text }) => text)
+      .join(planWords.andAlso),
   ]);
-  return inColumns([right, wrapping], rows, width);
+  return inColumns([right, left, wrapping], rows, width);
 }
 
 /** When each model is ready, where not all of a line are at once. */
@@ -26,12 +30,13 @@ export function readyLines({ models }: ShownSchedule, width: number): readonly s
 
 /** Builders, and whatever else is scarce: the rest does not matter for the time. */
 export function loadLines({ loads }: ShownSchedule, width: number): readonly string[] {
+  const { loads: words } = scheduleWords;
   const rows = loads
     .filter(({ kind, isScarce }) => kind === 'builders' || isScarce)
-    .map(({ name, peak, has, busy }) => [
+    .map(({ kind, name, peak, has, busy }) => [
       name.text,
-      fill(scheduleWords.loads.line, { peak: peak.text, has: has.text }),
-      busy.text,
+      fill(words.line, { peak: peak.text, has: has.text }),
+      fill(kind === 'builders' ? words.ofHours : words.ofTime, { busy: busy.text }),
     ]);
-  return inColumns([wrapping, left, right], rows, width);
+  return inColumns([wrapping, left, left], rows, width);
 }

@@ -9,10 +9,16 @@ import { wrapped } from './wrapped.ts';
 export function headLines(plan: ShownPlan, width: number): readonly string[] {
   const [only, ...others] = plan.lines;
   if (!only) return wrapped(plan.title.text, width);
-  const titles =
-    others.length === 0 ? paragraphs([plan.title, only.count], width) : numberedTitles(plan, width);
   const facts = others.length === 0 ? [...plan.facts, ...only.facts] : plan.facts;
-  return [...titles, ...paragraphs([plan.trainingOnly], width), '', ...indented(factLines(facts, width - 2))];
+  return [...titleLines(plan, width), '', ...indented(factLines(facts, width - 2))];
+}
+
+/** What is made, and how many: all there is to say of a plan by which nothing is. */
+export function titleLines(plan: ShownPlan, width: number): readonly string[] {
+  const [only, ...others] = plan.lines;
+  const titles =
+    only && others.length === 0 ? paragraphs([plan.title, only.count], width) : numberedTitles(plan, width);
+  return [...titles, ...paragraphs([plan.trainingOnly], width)];
 }
 
 function numberedTitles({ lines }: ShownPlan, width: number): string[] {

@@ -1,12 +1,28 @@
 import { planTextWords as words } from '../words/plan-text.ts';
+import { whatIfWords } from '../words/what-if.ts';
 import { inColumns } from './columns.ts';
-import { isSaid, paragraphs, right, wrapping } from './plan-text-parts.ts';
+import { capital, fill, listed, uncapital } from './fill.ts';
+import { hanging, isSaid, paragraphs, right, wrapping } from './plan-text-parts.ts';
 import type { ShownCurve, ShownWhatIf } from './shown-what-if.ts';
 
-/** One change a row: what it brings, and what it takes. */
+/** A sentence for each change: what it brings, and what it takes; those that bring nothing are named in one. */
 export function whatIfLines({ rows }: ShownWhatIf, width: number): readonly string[] {
-  const cells = rows.map(({ change, brings, costs }) => [change.text, brings.text, costs.text]);
-  return inColumns([wrapping, wrapping, wrapping], cells, width);
+  const idle = rows.filter(({ isIdle }) => isIdle);
+  const sentences = rows
+    .filter(({ isIdle }) => !isIdle)
+    .map(({ change, brings, costs }) =>
+      fill(whatIfWords.sentence, { change: change.text, brings: brings.text, costs: costs.text }),
+    );
+  return [...sentences, ...idleText(idle)].flatMap((text) => hanging('-', text, width));
+}
+
+function idleText(rows: ShownWhatIf['rows']): readonly string[] {
+  if (rows.length < 2)
+    return rows.map(({ change, brings }) =>
+      fill(whatIfWords.idle, { change: change.text, brings: brings.text }),
+    );
+  const changes = rows.map(({ change }) => uncapital(change.text));
+  return [fill(whatIfWords.allIdle, { brings: capital(rows[0]!.brings.text), changes: listed(changes) })];
 }
 
 /** The sizes that fill their packs, and what each model then takes; with them the batch that is planned. */

@@ -4,7 +4,7 @@ import { buyLines, costLines, toolLines } from './plan-text-buy.ts';
 import { carefulLines } from './plan-text-careful.ts';
 import { cuttingLines } from './plan-text-cutting.ts';
 import { decidesLines, loadLines, readyLines } from './plan-text-decides.ts';
-import { headLines } from './plan-text-head.ts';
+import { headLines, titleLines } from './plan-text-head.ts';
 import { hanging } from './plan-text-parts.ts';
 import { scheduleLines } from './plan-text-schedule.ts';
 import { curveLines, whatIfLines } from './plan-text-what-if.ts';
@@ -22,6 +22,8 @@ export interface BesidePlan {
  * line end.
  */
 export function planText(plan: ShownPlan, width = 80, { whatIf, curve }: BesidePlan = {}): string {
+  if (plan.lines.length > 0 && plan.lines.every(({ isFinished }) => isFinished))
+    return `${titleLines(plan, width).join('\n')}\n`;
   const inner = width - 2;
   const { schedule } = plan;
   const blocks = [
@@ -34,7 +36,7 @@ export function planText(plan: ShownPlan, width = 80, { whatIf, curve }: BesideP
     block(words.tools, toolLines(plan.tools, inner)),
     block(words.schedule, scheduleLines(plan, inner)),
     block(words.ready, readyLines(schedule, inner)),
-    block(words.decides, decidesLines(schedule, inner)),
+    block(words.decides, decidesLines(schedule, plan.lines.length > 1, inner)),
     block(words.loads, loadLines(schedule, inner)),
     block(words.whatIf, whatIf ? whatIfLines(whatIf, inner) : []),
     block(

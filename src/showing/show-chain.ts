@@ -4,7 +4,7 @@ import { planWords } from '../words/plan.ts';
 import { scheduleWords } from '../words/schedule.ts';
 import { fill, inWords } from './fill.ts';
 import { modelsText, numbersText } from './model-lists.ts';
-import { lineName, stepName, toolName } from './names.ts';
+import { stepName, toolName } from './names.ts';
 import { showCount } from './numbers.ts';
 import type { ShownLink } from './shown-schedule.ts';
 import { shown } from './shown.ts';
@@ -36,14 +36,17 @@ export function showChain(key: string, context: Context): readonly ShownLink[] {
   const links = stretches.map((stretch, i) =>
     linkTexts(stretch, i === afterTheGap ? undefined : stretches[i - 1], context),
   );
-  return shortened(links).map(({ when, what, because }, i) => ({
+  return shortened(links).map(({ line, when, what, because }, i) => ({
+    ...(line === undefined ? {} : { line }),
     when: shown(`${key}[${i}].when`, when),
     what: shown(`${key}[${i}].what`, what),
     because: shown(`${key}[${i}].because`, because),
   }));
 }
 
-type Texts = Readonly<Record<keyof ShownLink, string>>;
+interface Texts extends Readonly<Record<'when' | 'what' | 'because', string>> {
+  readonly line?: number;
+}
 
 function shortened(links: readonly Texts[]): readonly Texts[] {
   if (links.length <= listedUpTo) return links;
@@ -71,9 +74,10 @@ function stretchesOf({ chain, jobs }: PlannedSchedule): readonly Stretch[] {
 function linkTexts(stretch: Stretch, before: Stretch | undefined, context: Context): Texts {
   const { jobs } = stretch;
   return {
+    line: jobs[0]!.line,
     when: whenText(jobs, before?.jobs, context.clock),
     what: whatText(jobs, context.lines),
-    because: becauseText(stretch, context.workspace),
+    because: becauseText(stretch, context),
   };
 }
 
@@ -97,11 +101,6 @@ const startOf = (jobs: readonly PlannedJob[]): number => Math.min(...jobs.map(({
 function whatText(jobs: readonly PlannedJob[], lines: readonly PlannedLine[]): string {
   const line = lines[jobs[0]!.line]!;
   const step = stepName(line.at, jobs[0]!.step);
-  const what = runsText(step, jobs, line);
-  return lines.length === 1 ? what : fill(planWords.schedule.ofGuide, { guide: lineName(line), what });
-}
-
-function runsText(step: string, jobs: readonly PlannedJob[], line: PlannedLine): string {
   const { chain } = scheduleWords;
   const runs = line.steps.find((need) => need.step === jobs[0]!.step)?.runs ?? [];
   if (runs.length <= 1) return step;
@@ -115,9 +114,16 @@ function runsText(step: string, jobs: readonly PlannedJob[], line: PlannedLine):
     : fill(chain.runs, { step, list: numbersText(numbers) });
 }
 
-/** Each reason once: "follows the one before, then all builders were busy". */
-function becauseText({ links, before }: Stretch, workspace: Workspace): string {
-  const reasons = links.map((link, i) => reasonText(link, i === 0 ? before : undefined, workspace));
+/** Within a stretch these go without saying: one run of a step comes after the other. */
+const plainReasons: readonly ChainLink['because'][] = ['step', 'builders'];
+
+/** Why the first of them began no earlier, then what else held them up: "follows …, then waits for a tool: Hand drill". */
+function becauseText({ links, before, jobs }: Stretch, { workspace, schedule }: Context): string {
+  const reasons = links.flatMap((link, i) => {
+    if (i > 0) return plainReasons.includes(link.because) ? [] : [reasonText(link, undefined, workspace)];
+    const isFirst = link.because !== 'start' || jobs[0]!.start === schedule.firstHandsOn;
+    return [isFirst ? reasonText(link, before, workspace) : scheduleWords.because.slack];
+  });
   return [...new Set(reasons)].join(scheduleWords.chain.then);
 }
 

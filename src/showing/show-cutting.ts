@@ -1,16 +1,14 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { CutLayout, CuttingPlan, Plan } from '../core/plan/result.ts';
-import { ceil, floor } from '../core/quantity/exact.ts';
+import { ceil } from '../core/quantity/exact.ts';
 import { cuttingWords as words } from '../words/cutting.ts';
-import type { nouns } from '../words/units.ts';
 import { showAmount } from './amounts.ts';
 import { cutAlike } from './cut-alike.ts';
-import { counted, fill, listed, noBreak } from './fill.ts';
-import { showArea, showLength } from './millimetres.ts';
+import { counted, fill, listed } from './fill.ts';
 import { showMoney } from './money.ts';
 import { materialName } from './names.ts';
-import { showCount } from './numbers.ts';
-import { showLayout } from './show-layout.ts';
+import { showPercentDown } from './percent.ts';
+import { sheetNouns, showLayout, whatText } from './show-layout.ts';
 import type { ShownCutting } from './shown-cutting.ts';
 import { shown } from './shown.ts';
 
@@ -26,30 +24,26 @@ function showMaterial(key: string, cutting: CuttingPlan, plan: Plan, workspace: 
     by,
     name: shown(`${key}.name`, materialName(material, workspace)),
     says: shown(`${key}.says`, saysText(cutting)),
+    used: shown(`${key}.used`, usedText(cutting)),
     bound: shown(`${key}.bound`, boundText(cutting, workspace)),
-    layouts: cutAlike(layouts).map((alike, i) => showLayout(`${key}.layouts[${i}]`, alike, by, plan.lines)),
+    isLeast: isLeast(cutting),
+    layouts: cutAlike(layouts).map((alike, i) => showLayout(`${key}.layouts[${i}]`, alike, cutting, plan)),
   };
 }
 
-const nounOf = { sheets: 'sheet', roll: 'roll', lengths: 'length' } as const satisfies Record<
-  CuttingPlan['by'],
-  keyof typeof nouns
->;
-
 /** "2 sheets of 600 mm × 450 mm; 83 % used." */
-function saysText({ by, layouts, usedFraction }: CuttingPlan): string {
+function saysText(cutting: CuttingPlan): string {
+  const { by, layouts } = cutting;
   const kinds = [...new Set(layouts.map(kindOf))];
   const what = kinds.map((kind) => {
     const alike = layouts.filter((layout) => kindOf(layout) === kind);
-    const { pack, width, length } = alike[0]!;
-    const facts = {
-      count: counted(alike.length, nounOf[by]),
-      size: by === 'lengths' ? showLength(length) : showArea(width, length),
-    };
-    return fill(pack === undefined ? words.cutFromStock : words.cutFrom, facts);
+    return whatText(alike[0]!, alike.length, by);
   });
-  const used = `${showCount(floor(usedFraction.mul(100)))}${noBreak}%`;
-  return fill(words.says, { what: listed(what), used });
+  return fill(words.says, { what: listed(what), used: usedText(cutting) });
+}
+
+function usedText({ by, usedFraction }: CuttingPlan): string {
+  return fill(words.used[by], { share: showPercentDown(usedFraction) });
 }
 
 /** Bought or from stock, and the size. */
@@ -58,16 +52,18 @@ function kindOf({ pack, width, length }: CutLayout): string {
 }
 
 function boundText(cutting: CuttingPlan, workspace: Workspace): string {
-  const { bound, reached } = cutting;
-  return reached.compare(bound.value) <= 0
-    ? words.least[bound.of]
-    : fill(words.gap[bound.of], { gap: gapText(cutting, workspace) });
+  const { of } = cutting.bound;
+  return isLeast(cutting) ? words.least[of] : fill(words.gap[of], { gap: gapText(cutting, workspace) });
+}
+
+function isLeast({ bound, reached }: CuttingPlan): boolean {
+  return reached.compare(bound.value) <= 0;
 }
 
 /** By how much another plan might be less. Of sheets whole ones: none takes a part of one. */
 function gapText({ by, bound, reached }: CuttingPlan, { program }: Workspace): string {
   const gap = reached.sub(bound.value);
   if (bound.of === 'cost') return showMoney(gap, program, 'up');
-  if (bound.of === 'sheets') return counted(ceil(reached) - ceil(bound.value), nounOf[by]);
+  if (bound.of === 'sheets') return counted(ceil(reached) - ceil(bound.value), sheetNouns[by]);
   return showAmount({ value: gap, unit: by === 'sheets' ? 'mm²' : 'mm' });
 }

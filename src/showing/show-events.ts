@@ -4,10 +4,11 @@ import { utcTime } from '../core/time/iso-time.ts';
 import { exportWords } from '../words/exports.ts';
 import { planWords } from '../words/plan.ts';
 import { counted, fill, plainSpaces } from './fill.ts';
+import { rangesOf } from './model-lists.ts';
 import { lineName, supplierName } from './names.ts';
 import { whoText } from './show-days.ts';
 import { showShopping } from './show-shopping.ts';
-import { workOfEach } from './work-of-each.ts';
+import { type Work, workOfEach } from './work-of-each.ts';
 
 /** Something of a plan that stands in a calendar: what is done or happens, from when, and until when where it lasts. */
 export interface PlanEvent {
@@ -69,25 +70,30 @@ function packsFrom(supplier: string | undefined, plan: Plan, workspace: Workspac
     .join('\n');
 }
 
+/** A calendar has more than this plan in it: each says what it is for. */
 function workEvents(plan: Plan, schedule: PlannedSchedule): PlanEvent[] {
   const seen = new Map<string, number>();
   return workOfEach(plan, schedule).map(({ task, from, until, builder, guide, work }) => {
-    const [first, last] = [task.jobs[0]!.models[0]!, task.jobs.at(-1)!.models.at(-1)!];
-    const who = builder === undefined ? 'machine' : `builder-${builder}`;
-    const id = ['work', lineId(plan.lines[task.line]!), task.step, `${first}-${last}`, who].join('.');
+    const id = workId(task, plan.lines[task.line]!, builder);
     const again = (seen.get(id) ?? 0) + 1;
     seen.set(id, again);
-    const what = plan.lines.length === 1 ? work : fill(planWords.schedule.ofGuide, { guide, what: work });
+    const who = plainSpaces(whoText(builder === undefined ? [] : [builder]));
+    const what = fill(planWords.schedule.ofGuide, { guide, what: work });
     return {
       id: again === 1 ? id : `${id}.${again}`,
-      title: fill(words.work, {
-        work: what,
-        who: plainSpaces(whoText(builder === undefined ? [] : [builder])),
-      }),
+      title: fill(words.work, { work: what, who }),
       from,
       until,
     };
   });
+}
+
+/** `work.needle-block.deep.pour.1-4.7.builder-2` */
+function workId({ step, jobs }: Work['task'], line: PlannedLine, builder: number | undefined): string {
+  const ranges = rangesOf([...new Set(jobs.flatMap(({ models }) => models))].sort((a, b) => a - b));
+  const models = ranges.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join('.');
+  const who = builder === undefined ? 'machine' : `builder-${builder}`;
+  return ['work', lineId(line), step, models, who].join('.');
 }
 
 function readyEvents(

@@ -1,13 +1,16 @@
-import type { CutLayout, CutPiece, CuttingPlan, PlannedLine } from '../core/plan/result.ts';
+import type { CutLayout, CutPiece, CuttingPlan, Plan, PlannedLine } from '../core/plan/result.ts';
+import type { Exact } from '../core/quantity/exact.ts';
 import { cuttingWords as words } from '../words/cutting.ts';
 import { planWords } from '../words/plan.ts';
+import type { nouns } from '../words/units.ts';
 import type { CutAlike } from './cut-alike.ts';
 import { drawCut } from './draw-cut.ts';
-import { fill } from './fill.ts';
+import { counted, fill } from './fill.ts';
 import { showArea, showLength, showMillimetres } from './millimetres.ts';
 import { numbersText } from './model-lists.ts';
 import { showCount } from './numbers.ts';
-import { pieceName } from './piece-name.ts';
+import { offcutOf } from './offcut.ts';
+import { isNamed, pieceName } from './piece-name.ts';
 import { showPieces } from './show-pieces.ts';
 import type { ShownLayout } from './shown-cutting.ts';
 import { shown } from './shown.ts';
@@ -15,16 +18,32 @@ import { shown } from './shown.ts';
 type By = CuttingPlan['by'];
 
 /** One sheet, roll or length, or several cut alike: what lies where, to read and to draw. */
-export function showLayout(key: string, alike: CutAlike, by: By, lines: readonly PlannedLine[]): ShownLayout {
+export function showLayout(key: string, alike: CutAlike, cutting: CuttingPlan, plan: Plan): ShownLayout {
   const { numbers, layout } = alike;
+  const { by } = cutting;
   return {
     title: shown(`${key}.title`, titleText(numbers, by)),
+    what: shown(`${key}.what`, whatText(layout, numbers.length, by)),
     size: shown(`${key}.size`, sizeText(layout, by)),
-    holds: shown(`${key}.holds`, holdsText(layout, by)),
-    left: shown(`${key}.left`, leftText(layout, by)),
-    pieces: showPieces(`${key}.pieces`, alike, by, lines),
-    drawing: drawCut(`${key}.drawing`, layout, by),
+    holds: shown(`${key}.holds`, holdsText(layout, by, plan.lines)),
+    left: shown(`${key}.left`, leftText(layout, offcutOf(layout, cutting, plan), by)),
+    pieces: showPieces(`${key}.pieces`, alike, by, plan.lines),
+    drawing: drawCut(`${key}.drawing`, layout, by, plan.lines),
   };
+}
+
+/** What is counted. */
+export const sheetNouns = { sheets: 'sheet', roll: 'roll', lengths: 'length' } as const satisfies Record<
+  By,
+  keyof typeof nouns
+>;
+
+/** "2 sheets of 600 mm × 450 mm", "1 length of 320 mm from stock". */
+export function whatText({ pack, width, length }: CutLayout, count: number, by: By): string {
+  return fill(pack === undefined ? words.cutFromStock : words.cutFrom, {
+    count: counted(count, sheetNouns[by]),
+    size: by === 'lengths' ? showLength(length) : showArea(width, length),
+  });
 }
 
 function titleText(numbers: readonly number[], by: By): string {
@@ -38,9 +57,8 @@ function sizeText({ pack, width, length }: CutLayout, by: By): string {
   return pack === undefined ? fill(words.sizeFromStock, { size }) : size;
 }
 
-function leftText({ width, length, used }: CutLayout, by: By): string {
-  const left = length.sub(used);
-  if (left.compare(0) <= 0) return '';
+function leftText({ width }: CutLayout, left: Exact, by: By): string {
+  if (left.n === 0n) return '';
   return fill<string>(words.left[by], {
     width: showMillimetres(width),
     length: by === 'sheets' ? showMillimetres(left) : showLength(left),
@@ -48,13 +66,19 @@ function leftText({ width, length, used }: CutLayout, by: By): string {
 }
 
 /** How many of each piece, in the order in which they lie. */
-function holdsText({ pieces }: CutLayout, by: By): string {
-  const kinds = pieces.map((piece) => ({ piece: pieceName(piece), size: sizeAsWritten(piece, by) }));
-  const names = [...new Set(kinds.map(({ piece, size }) => `${piece} ${size}`))];
-  const texts = names.map((name) => {
-    const alike = kinds.filter(({ piece, size }) => `${piece} ${size}` === name);
-    return fill(words.holds, { ...alike[0]!, count: showCount(alike.length) });
-  });
+function holdsText({ pieces }: CutLayout, by: By, lines: readonly PlannedLine[]): string {
+  const counts = new Map<string, { readonly piece: CutPiece; readonly count: number }>();
+  for (const piece of pieces) {
+    const kind = `${pieceName(piece, lines)} ${sizeAsWritten(piece, by)}`;
+    counts.set(kind, { piece, count: (counts.get(kind)?.count ?? 0) + 1 });
+  }
+  const texts = [...counts.values()].map(({ piece, count }) =>
+    fill(isNamed(piece, lines) ? words.holds : words.holdsUnnamed, {
+      piece: pieceName(piece, lines),
+      count: showCount(count),
+      size: sizeAsWritten(piece, by),
+    }),
+  );
   return texts.join(planWords.andAlso);
 }
 

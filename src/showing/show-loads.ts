@@ -1,12 +1,12 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ChainLink, Load, PlannedSchedule } from '../core/plan/result.ts';
 import { exact } from '../core/quantity/exact.ts';
-import { roundTo } from '../core/quantity/round.ts';
 import { planWords } from '../words/plan.ts';
 import { scheduleWords } from '../words/schedule.ts';
-import { capital, fill, inWords } from './fill.ts';
+import { capital, inWords } from './fill.ts';
 import { toolName } from './names.ts';
-import { showCount, showNumber } from './numbers.ts';
+import { showCount } from './numbers.ts';
+import { showPercent } from './percent.ts';
 import type { ShownLoad } from './shown-schedule.ts';
 import { shown } from './shown.ts';
 
@@ -44,11 +44,7 @@ function nameOf({ kind, id }: Load, workspace: Workspace): string {
   return kind === 'place' ? capital(inWords(id)) : toolName(id, workspace);
 }
 
-/** Whole hundredths; nothing that is used at all is shown as none. */
+/** The share of the time in which it could be used. */
 function busyText({ minutes, available }: Load): string {
-  if (available === 0) return planWords.none;
-  const percent = roundTo(exact(minutes).mul(100).div(available), exact(1));
-  return minutes > 0 && percent.equals(0)
-    ? scheduleWords.loads.under
-    : fill(scheduleWords.loads.share, { percent: showNumber(percent) });
+  return available === 0 ? planWords.none : showPercent(exact(minutes).div(available));
 }

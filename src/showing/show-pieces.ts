@@ -61,7 +61,7 @@ function showRow(
   const size = isPlaced ? areaNumbers(piece.width, piece.height) : showLength(piece.height);
   return {
     number: shown(`${key}.number`, numbersText(numbers)),
-    piece: shown(`${key}.piece`, pieceName(piece)),
+    piece: shown(`${key}.piece`, pieceName(piece, lines)),
     of: shown(`${key}.of`, lines.length === 1 ? '' : lineName(lines[piece.line]!)),
     model: shown(`${key}.model`, isPlaced ? inOrder(models) : together(models)),
     size: shown(`${key}.size`, piece.turned ? fill(words.turned, { size }) : size),

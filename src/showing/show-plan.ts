@@ -35,5 +35,7 @@ export function showPlan(plan: Plan, workspace: Workspace): ShownPlan {
 
 /** "Ultrasound needle block: 4 models". */
 function titleText(line: PlannedLine): string {
-  return fill(planWords.title, { line: lineName(line), models: counted(line.made, 'model') });
+  const { title, titlePart } = planWords;
+  const facts = { line: lineName(line), models: counted(line.made, 'model') };
+  return fill(line.part === undefined ? title : titlePart, facts);
 }

@@ -7,7 +7,7 @@ import { showMoney } from './money.ts';
 import { planClock } from './plan-clock.ts';
 import type { ShownWhatIf } from './shown-what-if.ts';
 import { shown } from './shown.ts';
-import { type Clock, showMoment } from './times.ts';
+import { type Clock, showMoment, showMomentFrom } from './times.ts';
 
 /**
  * What single changes would bring, beside the plan as it is: when all is ready (of a plan made backwards, when to
@@ -20,19 +20,32 @@ export function showWhatIf(rows: readonly WhatIf[], plan: Plan, workspace: Works
       change: shown(`whatIf[${i}].change`, changeText(row.change, plan, workspace)),
       brings: shown(`whatIf[${i}].brings`, bringsText(row, plan, clock)),
       costs: shown(`whatIf[${i}].costs`, costsText(row, plan, workspace)),
+      isIdle: isIdle(row, plan),
     })),
   };
 }
 
-function bringsText({ ready, firstHandsOn }: WhatIf, { schedule }: Plan, clock: Clock): string {
-  const backwards = !('none' in schedule) && schedule.readyBy !== undefined;
-  const then = backwards ? firstHandsOn : ready;
+function isIdle(row: WhatIf, plan: Plan): boolean {
+  const { then, now } = compared(row, plan);
+  return then !== undefined && then === now;
+}
+
+function bringsText(row: WhatIf, plan: Plan, clock: Clock): string {
+  const { backwards, then, now } = compared(row, plan);
   if (then === undefined) return words.brings.none;
-  const text = fill(backwards ? words.brings.begins : words.brings.ready, { time: showMoment(then, clock) });
-  if ('none' in schedule) return text;
-  const now = backwards ? schedule.firstHandsOn : schedule.ready;
   if (now === then) return backwards ? words.brings.sameBegins : words.brings.sameReady;
-  return fill(words.brings.instead, { then: text, now: showMoment(now, clock) });
+  const text = fill(backwards ? words.brings.begins : words.brings.ready, { time: showMoment(then, clock) });
+  return now === undefined
+    ? text
+    : fill(words.brings.instead, { then: text, now: showMomentFrom(then, now, clock) });
+}
+
+/** When all is ready with the change and without; planned backwards, when work begins. */
+function compared({ ready, firstHandsOn }: WhatIf, { schedule }: Plan) {
+  const known = 'none' in schedule ? undefined : schedule;
+  const backwards = known?.readyBy !== undefined;
+  const [then, now] = backwards ? [firstHandsOn, known?.firstHandsOn] : [ready, known?.ready];
+  return { backwards, then, now };
 }
 
 /** Materials, deliveries, and a tool or place that is bought for it. */

@@ -7,8 +7,12 @@ export interface ShownCutting {
   readonly name: Shown;
   /** "2 sheets of 600 mm × 450 mm; 83 % used." */
   readonly says: Shown;
+  /** "83 % used", of a roll "83 % of the strip used". */
+  readonly used: Shown;
   /** "No plan takes fewer.", or by how much another might. */
   readonly bound: Shown;
+  /** It is proven that no cutting plan is less. */
+  readonly isLeast: boolean;
   /** Those that are cut alike are one. */
   readonly layouts: readonly ShownLayout[];
 }
@@ -16,11 +20,13 @@ export interface ShownCutting {
 export interface ShownLayout {
   /** "Sheets 1–3, cut alike". */
   readonly title: Shown;
+  /** "3 sheets of 600 mm × 450 mm": how many are cut like this. */
+  readonly what: Shown;
   /** "600 mm × 450 mm, from stock". */
   readonly size: Shown;
   /** "4 × Skin, 150 mm × 100 mm; 2 × Base, 300 mm × 100 mm": of one of them. */
   readonly holds: Shown;
-  /** "600 mm × 130 mm left whole". Empty where nothing is. */
+  /** "600 mm × 130 mm left whole". Empty where nothing is from which a piece could be cut. */
   readonly left: Shown;
   /** In order from the lower left corner, by rows. */
   readonly pieces: readonly ShownPiece[];
@@ -53,7 +59,7 @@ export interface CutDrawing {
   readonly height: number;
   /** What is left whole: a box of its own. Absent where nothing is. */
   readonly left?: Box;
-  /** Whether the roll goes on beyond what is drawn. */
+  /** Whether the roll or the length goes on beyond what is drawn. */
   readonly goesOn: boolean;
   /** One for each piece, in their order. */
   readonly boxes: readonly PieceBox[];

@@ -66,11 +66,13 @@ export interface ShownReady {
 
 /** Runs that decide the end, one after the other for the same reason. */
 export interface ShownLink {
+  /** Index of the line; absent where it counts those that are not listed. */
+  readonly line?: number;
   /** "day 1, 10:40–11:10" */
   readonly when: Shown;
   /** "Pour the gel, run 2" */
   readonly what: Shown;
-  /** "Loaf tin was in use". */
+  /** "waits for a tool: Loaf tin". */
   readonly because: Shown;
 }
 

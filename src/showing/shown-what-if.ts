@@ -5,10 +5,12 @@ export interface ShownWhatIf {
   readonly rows: readonly {
     /** "One more builder" */
     readonly change: Shown;
-    /** "ready day 2, 11:00 instead of day 3, 09:18" */
+    /** "ready day 2, 11:00 instead of day 3, 09:18", of one day "ready day 3, 09:10 instead of 09:18" */
     readonly brings: Shown;
     /** "nothing more to buy" */
     readonly costs: Shown;
+    /** Nothing is ready earlier; planned backwards, work begins no later. */
+    readonly isIdle: boolean;
   }[];
 }
 

@@ -62,6 +62,8 @@ export interface ShownLine {
   readonly title: Shown;
   /** "4 good ones, 1 spare: 5 made". */
   readonly count: Shown;
+  /** All that are wanted are finished: nothing is to be made. */
+  readonly isFinished?: true;
   readonly facts: readonly ShownFact[];
   /** Rows and, below the row that uses it, each ingredient of a mix. */
   readonly materials: readonly ShownMaterial[];

@@ -2,7 +2,7 @@ import type { Duration, IsoDate, Keeping } from '../core/model/values.ts';
 import type { ZoneTable } from '../core/time/zone.ts';
 import { type Exact, ceil, exact } from '../core/quantity/exact.ts';
 import { dayNumber, isoDate, weekdayOf } from '../core/time/day.ts';
-import { secondsOf } from '../core/time/duration.ts';
+import { secondsOf } from '../core/time/minutes.ts';
 import { wallOf } from '../core/time/zone.ts';
 import { calendarWords } from '../words/calendar.ts';
 import { timeUnits } from '../words/units.ts';

@@ -49,7 +49,7 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish'
       'Without --start or --ready-by the plan is in the reference week: it begins at the first opening of the working week, materials at hand, and no day is closed. --start plans forwards, everything ready as early as can be; --ready-by plans backwards, everything begun as late as can be.',
       'A guide with errors is not planned. What a plan leaves over can be kept in a stock file, and the next plan takes from it; finished models count too.',
       'The plan goes to standard output, what is wrong or to be known of its guides to standard error: as text, or with --format json as one JSON document. The text ends with what single changes would bring, such as one more builder, unless there are more than 300 runs; in JSON that stands only with --what-if.',
-      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Planned again for the same day, its events take the place of the earlier ones.',
+      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Exported again for the same start or ready-by, an event whose step, models and builder are unchanged takes the place of the earlier one; what is no longer planned stays in your calendar until you delete it.',
       'The status is 3 where it is proven that the work cannot be done as asked, or no way was found; what to buy is told all the same. A plan of too many runs to be scheduled says so and ends with 0, but has no day list and no calendar.',
     ],
     examples: [
@@ -61,7 +61,7 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish'
         'benchwright plan needle-block=12 --ready-by 2026-12-04T09:00 --margin 2h',
         'backwards: all ready two hours before Friday, 09:00',
       ],
-      ['benchwright plan rib-frame/skin=8', 'eight new skins for frames that are there'],
+      ['benchwright plan chest-drain-frame/skin=8', 'eight new skins for frames that are there'],
       ['benchwright plan needle-block=12 --stock cupboard.yaml --format json', 'for another program'],
       [
         'benchwright plan needle-block=12 --format csv > shopping.csv',
@@ -137,7 +137,7 @@ export const optionWords = {
   margin: {
     takes: 'TIME',
     does: 'be ready so long before --ready-by',
-    wants: 'a length of time, such as 2h, 30min or "2 h 30 min"',
+    wants: 'a length of time up to a year, such as 2h, 30min or "2 h 30 min"',
   },
   out: { takes: 'DIR', does: 'the folder to write into; else site', wants: 'a folder' },
   'ready-by': {
@@ -162,7 +162,9 @@ export const optionWords = {
     wants: 'a day, such as 2026-11-25',
   },
   trace: { does: 'of a fault of Benchwright itself, also where in the program it happened' },
-  'what-if': { does: 'also what single changes and other batch sizes would bring, however long that takes' },
+  'what-if': {
+    does: 'also what single changes would bring, and of one guide other batch sizes, however long that takes',
+  },
   version: { does: 'which version this is' },
   workspace: { takes: 'DIR', does: 'the workspace, where WORKSPACE is not named', wants: 'a folder' },
 } as const satisfies Readonly<Record<string, OptionWords>>;
@@ -201,6 +203,8 @@ export const callFaults = {
   'ics-needs-dates':
     'A calendar needs dates, and the plan is in the reference week. Add --start or --ready-by.',
   'list-without-csv': '--list chooses a table of --format csv, and the format is {format}.',
+  'out-among-content':
+    '--out {folder} is among the {kind} of the workspace, where the files of the site would be read as content. Name a folder beside them.',
   'no-such-file': '{file} cannot be opened.',
   'day-of-environment': 'SOURCE_DATE_EPOCH is “{value}”, and has to be whole seconds since 1970.',
 } as const;

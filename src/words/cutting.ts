@@ -1,7 +1,12 @@
 /** What a cutting plan says. Lengths are in millimetres throughout, so that a rule can be laid on at once. */
 export const cuttingWords = {
   /** "2 sheets of 600 mm × 450 mm and 1 sheet of 300 mm × 200 mm from stock; 83 % used." */
-  says: '{what}; {used} used.',
+  says: '{what}; {used}.',
+  used: {
+    sheets: '{share} used',
+    roll: '{share} of the strip used',
+    lengths: '{share} used',
+  },
   cutFrom: '{count} of {size}',
   cutFromStock: '{count} of {size} from stock',
 
@@ -24,7 +29,10 @@ export const cuttingWords = {
     lengths: 'Lengths {list}, all cut like this',
   },
   sizeFromStock: '{size}, from stock',
-  holds: '{count} × {piece}, {size}',
+  holds: '{count}\u00a0×\u00a0{piece}, {size}',
+  /** Pieces that the guide gives no name. */
+  holdsUnnamed: '{count}\u00a0of {size}',
+  unnamed: 'Piece',
   pieceSize: '{piece} {size}',
   left: {
     sheets: '{width} × {length} left whole',
@@ -32,7 +40,7 @@ export const cuttingWords = {
     lengths: '{length} left',
   },
   millimetres: '{n}\u00a0mm',
-  area: '{width} × {length}',
+  area: '{width}\u00a0×\u00a0{length}',
   turned: '{size}, turned',
   extra: 'spare',
   /** Models of so many sheets cut alike that they are not all listed: the first and the last. */

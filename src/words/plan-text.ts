@@ -12,7 +12,7 @@ export const planTextWords = {
   schedule: 'Who does what when',
   decides: scheduleWords.chain.heading,
   ready: scheduleWords.ready.heading,
-  loads: scheduleWords.loads.heading,
+  loads: scheduleWords.loads.short,
   whatIf: whatIfWords.changes.heading,
   warnings: 'Worth knowing',
   columns: { material: 'Material', needed: 'Needed', packs: 'Packs', cost: 'Cost', left: 'Left over' },
@@ -30,8 +30,8 @@ export const planTextWords = {
   line: '({n}) {line}',
   ofLine: '{line}: {text}',
   inSteps: '{steps}. {text}',
-  /** A material that is cut, then each of its sheets. */
-  cutMaterial: '{material}: {says} {bound}',
-  cutLayout: '{title}: {holds}',
-  cutLayoutLeft: '{title}: {holds}; {left}',
+  /** A material that is cut; below it each kind of its sheets. */
+  cutMaterial: '{material}: {used}',
+  cutNotLeast: '{head}. {bound}',
+  cutOthers: 'The others: {says}',
 } as const;

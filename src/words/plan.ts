@@ -4,8 +4,10 @@
  */
 export const planWords = {
   title: '{line}: {models}',
+  /** Of a part made alone. */
+  titlePart: '{line}: for {models}',
   withLevel: '{guide}, {level}',
-  withPart: '{model}: {part} alone',
+  withPart: '{model}, {part} alone',
   /** Between the lines of a demand for several models. */
   andAlso: '; ',
   listComma: ', ',
@@ -166,13 +168,13 @@ export const planWords = {
     ],
     tool: ['“{step}” needs more of “{tool}” than there are: {has}.', 'There are too few of “{tool}”: {has}.'],
     capacity: ['“{step}” needs more than there is.'],
-    calendar: ['“{step}” does not fit into the working hours in one stretch.'],
+    calendar: ['“{step}” does not fit in one stretch into the working hours there are for it.'],
     lags: [
       '“{other}” cannot be done in time after “{step}”: the time within which it must be done is too short.',
       '“{step}” cannot be done within its limits.',
     ],
     deadline: ['“{step}” cannot be done in time.', 'There is not enough time.'],
-    delivery: ['{material} is needed {needed}; ordered today, the soonest is there {arrives}.'],
+    delivery: ['{material} is needed by {needed}; ordered today, it is there {arrives} at the soonest.'],
     exclusion: ['“{step}” makes vapour and “{other}” is an ignition: they cannot be kept apart in time.'],
   },
 

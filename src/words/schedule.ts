@@ -12,15 +12,17 @@ export const scheduleWords = {
     more: '{n} more in between',
     then: ', then ',
   },
-  /** Why a run did not begin earlier. */
+  /** Why a run did not begin earlier; planned backwards, why those before it did not begin later. */
   because: {
     start: 'the work begins here',
+    /** The first of those that decide, where it need not have waited for the work before it. */
+    slack: 'nothing before it holds it up',
     step: 'follows the one before',
-    stepWait: 'follows the one before, and its wait of {time}',
+    stepWait: 'follows the one before, after its wait of {time}',
     limit: 'must come soon after the one before',
-    builders: 'all builders were busy',
-    place: 'no free place: {name}',
-    tool: 'in use: {name}',
+    builders: 'waits for a builder',
+    place: 'waits for a place: {name}',
+    tool: 'waits for a tool: {name}',
     apart: 'vapour and flame are kept apart',
     hours: 'waits for the next opening',
     delivery: 'waits for the delivery',
@@ -33,9 +35,11 @@ export const scheduleWords = {
     peak: 'Most at once',
     busy: 'In use',
     builders: 'Builders',
-    share: '{percent}\u00a0%',
-    under: 'under 1\u00a0%',
-    line: '{peak} of {has} at once, in use',
+    /** In a terminal, where only those are named that are scarce. */
+    short: 'How busy the builders are, and what is scarce',
+    line: '{peak} of {has} at once',
+    ofHours: 'busy for {busy} of their hours',
+    ofTime: 'in use for {busy} of the time',
   },
 
   ready: {

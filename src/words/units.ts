@@ -1,6 +1,9 @@
 /** How numbers are written: a point, and a comma between thousands where there are five digits or more. */
 export const numberMarks = { point: '.', thousands: ',', thousandsFrom: 5 } as const;
 
+/** Shares of a whole. */
+export const numberWords = { percent: '{n}\u00a0%', underOnePercent: 'under 1\u00a0%' } as const;
+
 /** Between the things of a list: a semicolon where one of them has a comma of its own. */
 export const listMarks = { comma: ', ', semicolon: '; ', and: ' and ' } as const;
 

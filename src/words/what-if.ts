@@ -7,7 +7,7 @@ export const whatIfWords = {
     place: 'With {count} of “{name}” all would be ready {time}.',
     tool: 'With {count} of “{name}” all would be ready {time}.',
     notice: 'Begun and ordered {duration} earlier, all would be ready {time}.',
-    later: 'Given {duration} more, all would be ready {time}.',
+    later: 'With {duration} more, all would be ready {time}.',
     fewer: 'With {models} of “{guide}” instead of {planned}, all would be ready {time}.',
   },
 
@@ -42,6 +42,9 @@ export const whatIfWords = {
     less: '{amount} less to buy',
   },
   sentence: '{change}: {brings}; {costs}.',
+  /** What brings nothing: one change, or several. */
+  idle: '{change}: {brings}.',
+  allIdle: '{brings} with any of these: {changes}.',
   columns: { change: 'Changed', brings: 'Then', costs: 'To buy' },
 
   curve: {

@@ -34,6 +34,7 @@ await inChromium('pages in a browser', (browser) => {
     '%s: fits a phone and a desk, in light and dark, and at 200 %% text',
     async (_, path) => {
       const wide = await open(path, {}, async (page) => {
+        await unfold(page);
         const found: Record<string, readonly string[]> = {};
         for (const colorScheme of themes) {
           await page.emulateMedia({ colorScheme });
@@ -106,6 +107,7 @@ await inChromium('pages in a browser', (browser) => {
     expect(without.filter((line) => /: $/.test(line))).toEqual([]);
     const letters = lettersOf(readFileSync(new URL(demo.address(path)), 'utf8'));
     const missing = await open(path, { javaScriptEnabled: false }, async (page) => {
+      for (const summary of await page.locator('summary').all()) await summary.click();
       const visible = (await page.locator('body').innerText()).replace(/\s+/g, ' ').toLowerCase();
       const texts = without.map((line) =>
         line
@@ -118,6 +120,91 @@ await inChromium('pages in a browser', (browser) => {
     expect(missing).toEqual([]);
     expect(letters).toContain('WARNING');
   }, 60_000);
+
+  it.each([kindsOfPage.guide, kindsOfPage['guide that cuts']])(
+    'what is drawn keeps WCAG 2.2 AA at every width, in light and dark, its tables unfolded: %s',
+    async (path) => {
+      const broken = await open(path, { bypassCSP: true }, async (page) => {
+        const found: Record<string, readonly string[]> = {};
+        await unfold(page);
+        for (const colorScheme of themes) {
+          for (const width of widths) {
+            await page.emulateMedia({ colorScheme });
+            await page.setViewportSize({ width, height: 900 });
+            found[`${colorScheme} ${width}`] = await violations(page, ['#when', '#cutting', '#costs']);
+          }
+        }
+        return found;
+      });
+      expect(Object.keys(broken)).toHaveLength(6);
+      expect(Object.entries(broken).filter(([, found]) => found.length > 0)).toEqual([]);
+    },
+    120_000,
+  );
+
+  it.each([kindsOfPage['guide that cuts'], kindsOfPage['cutting plan']])(
+    'every piece that is cut is drawn, and stands in a table or a sentence beside its picture: %s',
+    async (path) => {
+      const layouts = await open(path, {}, (page) =>
+        page.evaluate(() =>
+          [...document.querySelectorAll('.cut-layout')].map((layout) => ({
+            isFlat: layout.querySelector('.cut-flat') !== null,
+            drawn: layout.querySelectorAll('.cut-piece').length,
+            isHidden: layout.querySelector('.cut')!.getAttribute('aria-hidden'),
+            rows: [...layout.querySelectorAll('tbody tr')].map((row) =>
+              [...row.querySelectorAll('th, td')].map((cell) => cell.textContent),
+            ),
+            rest: layout.querySelector('.cut-rest')?.textContent ?? '',
+          })),
+        ),
+      );
+      expect(layouts.length).toBeGreaterThan(5);
+      for (const { isFlat, drawn, isHidden, rows, rest } of layouts) {
+        expect(drawn).toBeGreaterThan(0);
+        expect(isHidden).toBe('true');
+        if (isFlat) expect(rows).toHaveLength(drawn);
+        else expect(rows.length > 0 || rest.startsWith(String(drawn))).toBe(true);
+      }
+    },
+  );
+
+  it('the schedule and the curve are drawn for the eye alone, and each has its table', async () => {
+    await open(kindsOfPage.guide, {}, async (page) => {
+      for (const picture of ['.strip', '.curve'])
+        expect(await page.locator(picture).getAttribute('aria-hidden')).toBe('true');
+      expect(await page.locator('#when .days td.what').count()).toBeGreaterThan(5);
+      const sizes = await page.locator('#costs .sizes tbody tr').count();
+      const drawn = await page.locator('.curve-tooth').getAttribute('d');
+      expect(drawn!.match(/[ML]/g)).toHaveLength(sizes);
+      const full = await page.locator('#costs .sizes td').allTextContents();
+      expect(full.filter((text) => text.startsWith('full'))).toHaveLength(
+        await page.locator('.curve-marks .curve-full').count(),
+      );
+    });
+  });
+
+  it('a phone has the table of the schedule without its picture, and picture and table of what is cut', async () => {
+    await open(kindsOfPage['guide that cuts'], { viewport: { width: 390, height: 800 } }, async (page) => {
+      expect(await page.locator('.strip').isVisible()).toBe(false);
+      expect(await page.locator('.days').isVisible()).toBe(true);
+      expect(await page.locator('.cut-flat').first().isVisible()).toBe(true);
+      expect(await page.locator('.pieces').first().isVisible()).toBe(true);
+      expect(await page.locator('.curve').isVisible()).toBe(true);
+    });
+  });
+
+  it.each(widths)(
+    'letters on what is drawn run over no other letters and over no edge of their piece, at %i px',
+    async (width) => {
+      for (const path of [kindsOfPage['guide that cuts'], kindsOfPage.guide, kindsOfPage['cutting plan']]) {
+        const found = await open(path, { viewport: { width, height: 800 } }, (page) =>
+          page.evaluate(lettersInTheWay),
+        );
+        expect([path, found]).toEqual([path, []]);
+      }
+    },
+    60_000,
+  );
 
   it('without scripts there is no search field that does nothing', async () => {
     await open(kindsOfPage.guide, { javaScriptEnabled: false }, async (page) => {
@@ -219,17 +306,57 @@ function movedWhileLoading(): Promise<number> {
   });
 }
 
-async function violations(page: Page): Promise<readonly string[]> {
+/** Everything that is folded away, opened. */
+async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() => document.querySelectorAll('details').forEach((part) => (part.open = true)));
+}
+
+/** Texts of one drawing that touch, and texts that stick out of the piece they stand on. */
+function lettersInTheWay(): readonly string[] {
+  const seen = (text: Element): boolean => text.getClientRects().length > 0 && text.textContent !== '';
+  const touch = (a: DOMRect, b: DOMRect): boolean =>
+    a.left < b.right && b.left < a.right && a.top + 3 < b.bottom - 3 && b.top + 3 < a.bottom - 3;
+  return [...document.querySelectorAll('.cut-drawing, .curve-marks')].flatMap((drawing) => {
+    const texts = [...drawing.querySelectorAll('text')].filter(seen);
+    const boxes = texts.map((text) => text.getBoundingClientRect());
+    const pairs = texts.flatMap((a, i) =>
+      texts
+        .slice(i + 1)
+        .flatMap((b, j) =>
+          touch(boxes[i]!, boxes[i + 1 + j]!) ? [`${a.textContent} | ${b.textContent}`] : [],
+        ),
+    );
+    const pieces = [...drawing.querySelectorAll('.cut-piece')].map((piece) => piece.getBoundingClientRect());
+    const out = texts.filter((text, i) => {
+      if (!/cut-(number|name)/.test(text.getAttribute('class') ?? '')) return false;
+      const { left, right, top, bottom } = boxes[i]!;
+      const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
+      const on = pieces.find(
+        (piece) =>
+          piece.left <= middle.x &&
+          piece.right >= middle.x &&
+          piece.top <= middle.y &&
+          piece.bottom >= middle.y,
+      );
+      return !on || left < on.left || right > on.right;
+    });
+    return [...pairs, ...out.map((text) => `${text.textContent} on its piece`)];
+  });
+}
+
+async function violations(page: Page, within?: readonly string[]): Promise<readonly string[]> {
   await page.evaluate(axe);
-  return page.evaluate(async () => {
+  return page.evaluate(async (parts) => {
+    type Found = { violations: { id: string; nodes: { html: string }[] }[] };
     const { axe } = globalThis as unknown as {
-      axe: { run: (options: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      axe: { run: (context: object, options: object) => Promise<Found> };
     };
     const run = {
       type: 'tag',
       values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
     };
-    const found = await axe.run({ runOnly: run });
+    const there = parts?.filter((part) => document.querySelector(part) !== null);
+    const found = await axe.run(there ? { include: there } : document, { runOnly: run });
     return found.violations.map(
       ({ id, nodes }) =>
         `${id}: ${nodes
@@ -237,5 +364,5 @@ async function violations(page: Page): Promise<readonly string[]> {
           .map(({ html }) => html.slice(0, 140))
           .join(' | ')}`,
     );
-  });
+  }, within);
 }

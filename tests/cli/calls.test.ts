@@ -4,6 +4,9 @@ import { benchwright, folderWith, soundWorkspace } from './on-a-bench.ts';
 
 const folder = folderWith(soundWorkspace);
 
+/** Without the ends of its lines, which stand where 80 columns end. */
+const asOneLine = (text: string): string => text.replaceAll('\n', ' ');
+
 describe('a call that cannot be followed ends with 2, says what is wrong, and where to read more', () => {
   it.each([
     ['chek', 'There is no command “chek”. Did you mean check?'],
@@ -37,7 +40,10 @@ describe('a call that cannot be followed ends with 2, says what is wrong, and wh
     ['plan knot-board/skin=4', 'knot-board has no parts, so “skin” means nothing there.'],
     ['plan knot-board --margin 2h', '--margin means something only beside --ready-by, and there is none.'],
     ['plan knot-board --good-until 2026-12-04', '--good-until means something only beside --ready-by'],
-    ['plan knot-board --ready-by 2026-12-04 --margin 2', '--margin takes a length of time, such as 2h'],
+    [
+      'plan knot-board --ready-by 2026-12-04 --margin 2',
+      '--margin takes a length of time up to a year, such as 2h',
+    ],
     ['plan knot-board --ready-by 2026-12-04 --margin overnight', '--margin takes a length of time'],
     [
       'plan knot-board --start 2026-11-30 --ready-by 2026-12-04',
@@ -63,7 +69,7 @@ describe('a call that cannot be followed ends with 2, says what is wrong, and wh
     ['help frob', 'There is no command “frob”.'],
   ])('benchwright %s', async (line, says) => {
     const { status, out, err } = await benchwright(line.split(' '), { folder });
-    expect(err).toContain(says);
+    expect(asOneLine(err)).toContain(says);
     expect(err).toMatch(/benchwright help( \w+)? says what it can do\.\n$/);
     expect([status, out]).toEqual([2, '']);
   });
@@ -80,7 +86,9 @@ describe('a call that cannot be followed ends with 2, says what is wrong, and wh
   it('finds no workspace where there is none', async () => {
     const empty = folderWith({ 'notes.txt': 'nothing' });
     const { status, err } = await benchwright(['check'], { folder: empty });
-    expect(err).toContain(`No workspace is here: neither ${empty} nor a folder above it has a program.yaml.`);
+    expect(asOneLine(err)).toContain(
+      `No workspace is here: neither ${empty} nor a folder above it has a program.yaml.`,
+    );
     expect(status).toBe(2);
   });
 

@@ -34,6 +34,15 @@ describe('publish', () => {
     expect([status, out, existsSync(join(folder, 'site'))]).toEqual([1, '', false]);
   });
 
+  it('is not put among the content, where its files would be read as guides', async () => {
+    const folder = folderWith(soundWorkspace);
+    const { status, out, err } = await benchwright(['publish', '--out', 'guides/site'], { folder });
+    expect(wordsOf(err).join(' ')).toContain(
+      '--out guides/site is among the guides of the workspace, where the files of the site would be read as content.',
+    );
+    expect([status, out, existsSync(join(folder, 'guides/site'))]).toEqual([2, '', false]);
+  });
+
   it('leaves a folder alone that it did not make', async () => {
     const folder = folderWith({ ...soundWorkspace, 'site/trainees/mine.txt': 'mine' });
     const { status, out, err } = await benchwright(['publish'], { folder });

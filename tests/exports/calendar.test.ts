@@ -79,7 +79,7 @@ describe('the calendar of a plan', () => {
     const titles = events.map(({ summary }) => summary);
     expect(titles.slice(0, 2)).toEqual(['Order from a craft shop', 'Delivery from a craft shop']);
     expect(events[0]!.description).toContain('2 × 500 g');
-    expect(titles).toContain('Melt, all 4, builder 1');
+    expect(titles).toContain('Needle block: Melt, all 4, builder 1');
     expect(titles.filter((title) => title.endsWith('4 models ready'))).toHaveLength(1);
   });
 

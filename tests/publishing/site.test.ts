@@ -16,8 +16,9 @@ function wrongPages(isWrong: (html: string, path: string) => unknown): readonly 
   return pages.filter(([path, html]) => isWrong(html, path)).map(([path]) => path);
 }
 const guidePages = () =>
-  pages.filter(([path]) => /\/guides\/.+\/index\.html$/.test(path) && !path.includes('bench-sheet'));
+  pages.filter(([path]) => /\/guides\/.+\/index\.html$/.test(path) && !/bench-sheet|cutting-plan/.test(path));
 const sheets = () => pages.filter(([path]) => path.includes('bench-sheet'));
+const cutPlans = () => pages.filter(([path]) => path.includes('cutting-plan'));
 
 describe('the site of the demo program', () => {
   it('has a door, and in each edition the catalogue, each guide and level, its sheets, materials, tools, safety, search, manual', () => {
@@ -248,10 +249,11 @@ describe('cautions on a guide’s page', () => {
   });
 });
 
-describe('a bench sheet', () => {
+describe('a sheet to print', () => {
   it('names no price', () => {
+    expect(cutPlans().length).toBeGreaterThan(5);
     expect(
-      sheets()
+      [...sheets(), ...cutPlans()]
         .filter(([, html]) => /[£€$]\d/.test(lettersOf(html)))
         .map(([path]) => path),
     ).toEqual([]);
@@ -284,6 +286,8 @@ describe('what a plan shows', () => {
   });
 
   it('says on a draft that it is one', () => {
+    for (const [path, html] of [...sheets(), ...cutPlans()])
+      expect([path, html.includes('class="draft"')]).toEqual([path, path.includes('neck-airway-trainer')]);
     const drafts = guidePages().filter(([, html]) => html.includes('class="draft"'));
     expect(drafts.map(([path]) => path).filter((path) => path.startsWith('trainees'))).toEqual([
       'trainees/guides/neck-airway-trainer/index.html',

@@ -60,6 +60,22 @@ describe('the picture of a cut sheet', () => {
     expect(html(length)).toContain('width="50%" height="100%"');
   });
 
+  it('draws a graduation at each figure, and marks figures and numbers that crowd each other on a phone', () => {
+    const figures = [100, 150, 600].map((at) => ({ at, label: text(String(at)) }));
+    const close = html({ ...sheet, across: figures });
+    expect(close.match(/class="cut-tick"/g)).toHaveLength(4);
+    expect(close).toMatch(/class="cut-edge is-crowded" x="25%"/);
+    expect(close).toMatch(/class="cut-edge" x="100%"/);
+    expect(html({ ...sheet, boxes: [box('7', 0, 0, 300, 24)] })).toContain('cut-number is-small is-crowded');
+  });
+
+  it('tears off a length at its right end, and begins a figure at a graduation near its start', () => {
+    const length = { ...sheet, by: 'lengths', height: 1, goesOn: true, up: [] } as const;
+    const torn = html({ ...length, across: [{ at: 12, label: text('12 mm') }] });
+    expect(torn).toContain('<line class="cut-torn" x1="100%" x2="100%" y1="0" y2="100%"></line>');
+    expect(torn).toContain('class="cut-edge is-first"');
+  });
+
   it('has no style of its own, which a page may not hold', () => {
     expect(html(sheet)).not.toMatch(/style[=>]/);
   });

@@ -30,6 +30,15 @@ it('ends a label at its tick where it would run out of the picture', () => {
   expect(scale).toContain('x="98%" y="1em" text-anchor="end"');
 });
 
+it('leaves out a label that the last one would run over', () => {
+  const label = (at: number, text: string) => ({ at, day: false, label: { key: `k${at}`, text } });
+  const scale = toHtml(stripScale([label(700, '12:00'), label(880, '16:00'), label(970, 'day 3')]));
+  expect(scale).not.toContain('16:00');
+  expect(scale).toContain('12:00');
+  expect(scale).toContain('day 3');
+  expect(toHtml(stripScale([label(800, '14:00'), label(970, 'day 3')]))).toContain('14:00');
+});
+
 it('rules what decides how long it takes below its bars, so that it is seen without colour', () => {
   const bar = { kind: 'hands-on', from: 0, to: 100 } as const;
   expect(toHtml(stripRow([bar], [], [], [{ from: 0, to: 250 }]))).toContain(

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CutLayout, CuttingPlan } from '../../src/core/plan/result.ts';
+import type { Holding } from '../../src/core/model/material.ts';
+import type { CutLayout, CuttingPlan, Purchase } from '../../src/core/plan/result.ts';
 import { exact } from '../../src/core/quantity/exact.ts';
 import { cuttingLines } from '../../src/showing/plan-text-cutting.ts';
 import { showCutting } from '../../src/showing/show-cutting.ts';
@@ -12,6 +13,14 @@ import { leavesOf } from './leaves.ts';
 function shownOf(layouts: readonly CutLayout[], rest: Partial<CuttingPlan> = {}): ShownCutting {
   return showCutting('cutting', planOf(4, { cutting: [cuttingOf(layouts, rest)] }), bench)[0]!;
 }
+const purchaseOf = (leftPieces: readonly Holding[] | undefined): Purchase => ({
+  material: 'felt-3mm',
+  needed: { value: exact(15000), unit: 'mm²' },
+  fromStock: { value: exact(0), unit: 'mm²' },
+  packs: [{ pack: 0, count: 1 }],
+  left: { value: exact(0), unit: 'mm²' },
+  ...(leftPieces ? { leftPieces } : {}),
+});
 const rowOf = (cutting: ShownCutting, layout: number, row: number): readonly string[] => {
   const { number, piece, model, size, fromLeft, fromBottom } = cutting.layouts[layout]!.pieces[row]!;
   return [number, piece, model, size, fromLeft, fromBottom].map(({ text }) => plain(text));
@@ -141,6 +150,23 @@ describe('the drawing of a layout', () => {
     expect([short.height, short.goesOn]).toEqual([120, false]);
   });
 
+  it('draws a length half as far again as it is used, marks where its pieces end, and no end that is not drawn', () => {
+    const tape = {
+      ...rod([
+        [1, 0, 280],
+        [2, 280, 280],
+      ]),
+      length: exact(10000),
+    };
+    const { drawing } = shownOf([tape], { by: 'lengths' }).layouts[0]!;
+    expect([drawing.width, drawing.goesOn]).toEqual([840, true]);
+    expect(drawing.left).toEqual({ x: 560, y: 0, width: 280, height: 1 });
+    expect(drawing.across.map(({ at }) => at)).toEqual([280, 560]);
+    const short = shownOf([{ ...tape, length: exact(700) }], { by: 'lengths' }).layouts[0]!.drawing;
+    expect([short.width, short.goesOn]).toEqual([700, false]);
+    expect(short.across.at(-1)!.at).toBe(700);
+  });
+
   it('marks its edges where a rule is read, never two marks nearer than a label is wide', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 300 }), { minLength: 1, maxLength: 12 }), (places) => {
@@ -171,13 +197,45 @@ it('every text of a cutting plan has a key of its own', () => {
   expect(new Set(keys).size).toBe(keys.length);
 });
 
-it('in a terminal each sheet is one sentence: what it holds, and what is left', () => {
-  const lines = cuttingLines([shownOf([sheet([skin(1, 0, 0), skin(2, 150, 0)])])], 70);
-  expect(lines.map(plain)).toEqual([
-    'Felt, 3 mm: 1 sheet of 450 mm × 300 mm; 83 % used. No cutting plan',
-    'costs less.',
-    '  Sheet 1: 2 × Skin, 150 mm × 100 mm; 450 mm × 200 mm left whole',
-  ]);
+describe('in a terminal', () => {
+  const one = shownOf([sheet([skin(1, 0, 0), skin(2, 150, 0)])]);
+  const unsure = shownOf([sheet([skin(1, 0, 0)])], { bound: { of: 'cost', value: exact(3) } });
+  const linesOf = (...cutting: readonly ShownCutting[]) => cuttingLines(cutting, 80).map(plain);
+
+  it('each way to cut is a row: from how many sheets, what one of them holds, and what is left', () => {
+    expect(linesOf(one)).toEqual([
+      'Felt, 3 mm: 83 % used',
+      '  1 sheet of 450 mm × 300 mm  2 × Skin, 150 mm × 100 mm; 450 mm × 200 mm left',
+      '                              whole',
+      'No cutting plan costs less.',
+    ]);
+  });
+
+  it('that nothing is less is said once, of those of which it is proven', () => {
+    const lines = linesOf(one, unsure);
+    expect(lines.filter((line) => line.includes('83 % used.'))).toEqual([
+      'Felt, 3 mm: 83 % used. A cutting plan that costs up to £1.00 less may exist.',
+    ]);
+    expect(lines.at(-1)).toBe('The others: no cutting plan costs less.');
+    expect(linesOf(unsure).join(' ')).not.toContain('No cutting plan');
+  });
+});
+
+describe('what is left of a sheet', () => {
+  const leftWith = (leftPieces: readonly Holding[] | undefined): string => {
+    const layouts = [sheet([skin(1, 0, 0)])];
+    const plan = planOf(4, { cutting: [cuttingOf(layouts)], purchases: [purchaseOf(leftPieces)] });
+    return plain(showCutting('cutting', plan, bench)[0]!.layouts[0]!.left.text);
+  };
+  const mm = (value: number) => ({ value: String(value), unit: 'mm' });
+
+  it('is said where the shopping list has it as left over', () => {
+    expect(leftWith([{ count: 1, each: { sides: [mm(450), mm(200)] } }])).toBe('450 mm × 200 mm left whole');
+  });
+
+  it('is not said of scrap, from which no piece could be cut', () => {
+    expect(leftWith([])).toBe('');
+  });
 });
 
 it('a sheet that is used to its end has nothing left', () => {

@@ -30,17 +30,36 @@ describe('what decides how long it takes', () => {
     const again = job('melt-the-gel', 2, at(2, '09:00'), { models: [5, 6, 7, 8] });
     expect(chainOf(scheduleOf([melt, pours[0]!, again], links))).toEqual([
       'day 1, 09:00–09:10 | Melt the gel, run 1 | the work begins here',
-      '09:30–09:40 | Pour the gel, run 1 | follows the one before, and its wait of 20 min',
-      'day 2, 09:00–09:10 | Melt the gel, run 2 | in use: Stockpot',
+      '09:30–09:40 | Pour the gel, run 1 | follows the one before, after its wait of 20 min',
+      'day 2, 09:00–09:10 | Melt the gel, run 2 | waits for a tool: Stockpot',
     ]);
   });
 
   const skins = Array.from({ length: 12 }, (_, i) => job('cut-the-skins', i + 1, at(1, '09:00') + 10 * i));
 
-  it('tells runs of one step that follow each other as one, with each reason once', () => {
+  it('tells runs of one step that follow each other as one: that each waits for a builder goes without saying', () => {
     const links = skins.map((_, job): ChainLink => ({ job, because: job === 0 ? 'start' : 'builders' }));
     expect(chainOf(scheduleOf(skins, links))).toEqual([
-      'day 1, 09:00–11:00 | Cut the skins, models 1–12 | the work begins here, then all builders were busy',
+      'day 1, 09:00–11:00 | Cut the skins, models 1–12 | the work begins here',
+    ]);
+  });
+
+  it('names what else held a stretch up, each once', () => {
+    const reasons = ['hours', 'tool', 'builders', 'tool'] as const;
+    const links = reasons.map((because, job): ChainLink => ({
+      job,
+      because,
+      ...(because === 'tool' ? { id: 'stockpot' } : {}),
+    }));
+    expect(chainOf(scheduleOf(skins.slice(0, 4), links))).toEqual([
+      'day 1, 09:00–09:40 | Cut the skins, models 1–4 | waits for the next opening, then waits for a tool: Stockpot',
+    ]);
+  });
+
+  it('does not say that the work begins where work went on before', () => {
+    const late = job('cut-the-skins', 13, at(1, '15:00'), { models: [12] });
+    expect(chainOf(scheduleOf([melt, late], [{ job: 1, because: 'start' }]))).toEqual([
+      'day 1, 15:00–15:10 | Cut the skins, model 12 | nothing before it holds it up',
     ]);
   });
 
@@ -61,8 +80,8 @@ describe('what decides how long it takes', () => {
 
   const reasons: readonly (readonly [Omit<ChainLink, 'job'>, string])[] = [
     [{ because: 'limit' }, 'must come soon after the one before'],
-    [{ because: 'builders' }, 'all builders were busy'],
-    [{ because: 'place', id: 'spray-area' }, 'no free place: spray area'],
+    [{ because: 'builders' }, 'waits for a builder'],
+    [{ because: 'place', id: 'spray-area' }, 'waits for a place: spray area'],
     [{ because: 'apart' }, 'vapour and flame are kept apart'],
     [{ because: 'hours' }, 'waits for the next opening'],
     [{ because: 'delivery' }, 'waits for the delivery'],
@@ -110,8 +129,8 @@ describe('how busy everything is', () => {
   it('in a terminal names builders, and what is all in use for a quarter of the time or is waited for', () => {
     const short = (shown: ShownSchedule) => loadLines(shown, 70).map(plain);
     expect(short(shownOf(schedule))).toEqual([
-      'Builders  2 of 2 at once, in use  19 %',
-      'Stockpot  1 of 1 at once, in use  31 %',
+      'Builders  2 of 2 at once  busy for 19 % of their hours',
+      'Stockpot  1 of 1 at once  in use for 31 % of the time',
     ]);
     const awaited = scheduleOf([melt], [{ job: 0, because: 'place', id: 'stove' }], { loads });
     expect(short(shownOf(awaited))).toHaveLength(3);
@@ -201,7 +220,7 @@ describe('where there is no schedule', () => {
       'With 2 of “Stockpot” all would be ready day 2, 16:00.',
       'With 2 of “spray area” all would be ready day 2, 16:00.',
       'Begun and ordered 2 d earlier, all would be ready day 1, 16:00.',
-      'Given 1 h 30 min more, all would be ready day 4, 10:30.',
+      'With 1 h 30 min more, all would be ready day 4, 10:30.',
       'With 9 models of “Gel block, Shallow vessel” instead of 12, all would be ready day 2, 16:00.',
     ]);
   });
@@ -226,7 +245,7 @@ describe('where there is no schedule', () => {
     };
     const { none: why } = showSchedule('schedule', planOf(12, { schedule: { none: late } }), bench);
     expect(plain(why.text)).toContain(
-      'Gelatin powder is needed day 1, 09:00; ordered today, the soonest is there day 3, 09:00.',
+      'Gelatin powder is needed by day 1, 09:00; ordered today, it is there day 3, 09:00 at the soonest.',
     );
   });
 });
@@ -236,5 +255,5 @@ it('every text has a key of its own', () => {
   const schedule = scheduleOf([melt, ...pours], [{ job: 0, because: 'start' }], { loads });
   const keys = leavesOf(shownOf(schedule)).map(({ key }) => key);
   expect(new Set(keys).size).toBe(keys.length);
-  expect(decidesLines(shownOf(schedule), 40).every((line) => line.length <= 40)).toBe(true);
+  expect(decidesLines(shownOf(schedule), false, 40).every((line) => line.length <= 40)).toBe(true);
 });

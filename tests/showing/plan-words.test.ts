@@ -4,7 +4,8 @@ import { expect, it } from 'vitest';
 import { planRefusals, planWarnings } from '../../src/words/diagnostics/plan.ts';
 
 const folder = fileURLToPath(new URL('../../src/core/plan', import.meta.url));
-const source = readdirSync(folder)
+const source = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.ts'))
   .map((name) => readFileSync(`${folder}/${name}`, 'utf8'))
   .join('\n');
 

@@ -42,7 +42,7 @@ describe('what if', () => {
   it('of a plan made backwards says when to begin', () => {
     const later = { firstHandsOn: at(1, '13:00') };
     expect(textsOf(backwards, row({ kind: 'builders', count: 3 }, later))).toEqual([
-      'One more builder | begin day 1, 13:00 instead of day 1, 09:00 | nothing more to buy',
+      'One more builder | begin day 1, 13:00 instead of 09:00 | nothing more to buy',
     ]);
   });
 
@@ -69,11 +69,33 @@ describe('what if', () => {
     expect(texts[1]).toBe('One builder fewer | no schedule | nothing more to buy');
   });
 
-  it('stands in a terminal in three columns, no line too long', () => {
-    const shown = showWhatIf([row({ kind: 'notice', minutes: 7 * 1440 })], forwards, bench);
-    const lines = whatIfLines(shown, 60);
-    expect(plain(lines.join(' ').replace(/\s+/g, ' '))).toContain('Begun and ordered');
-    expect(lines.every((line) => line.length <= 60)).toBe(true);
+  it('says the day once where it is the same', () => {
+    expect(textsOf(forwards, row({ kind: 'builders', count: 3 }, { ready: at(3, '09:10') }))[0]).toContain(
+      '| ready day 3, 09:10 instead of 09:18 |',
+    );
+  });
+
+  const inTerminal = (width: number, ...rows: readonly WhatIf[]): readonly string[] =>
+    whatIfLines(showWhatIf(rows, forwards, bench), width).map(plain);
+
+  it('stands in a terminal as a sentence for each change, no line too long', () => {
+    const lines = inTerminal(60, row({ kind: 'notice', minutes: 7 * 1440 }));
+    expect(lines).toEqual([
+      '-  Begun and ordered 7 d earlier: ready day 2, 11:00 instead',
+      '   of day 3, 09:18; nothing more to buy.',
+    ]);
+  });
+
+  it('names in one sentence all that brings nothing', () => {
+    const asNow = { ready: at(3, '09:18') };
+    const idle = [
+      row({ kind: 'builders', count: 3 }, asNow),
+      row({ kind: 'tool', id: 'stockpot', count: 2 }, asNow),
+    ];
+    expect(inTerminal(100, idle[0]!)).toEqual(['-  One more builder: ready no earlier.']);
+    expect(inTerminal(100, ...idle)).toEqual([
+      '-  Ready no earlier with any of these: one more builder and one more of “Stockpot”.',
+    ]);
   });
 });
 

@@ -21,6 +21,7 @@ const piece = (number: string, of = '') => ({
 });
 const layout = (rest: Partial<ShownLayout> = {}): ShownLayout => ({
   title: text('Sheet 1'),
+  what: text('1 sheet of 600 mm × 450 mm'),
   size: text('600 mm × 450 mm'),
   holds: text('2 × Skin'),
   left: text('600 mm × 30 mm left whole'),
@@ -41,7 +42,9 @@ const felt = (rest: Partial<ShownCutting> = {}): ShownCutting => ({
   by: 'sheets',
   name: text('Felt of 3 mm'),
   says: text('1 sheet of it; 83 % used.'),
+  used: text('83 % used'),
   bound: text('No cutting plan costs less.'),
+  isLeast: true,
   layouts: [layout()],
   ...rest,
 });

@@ -4,8 +4,6 @@ import type { Exact } from '../quantity/exact.ts';
 import { decimalText, exact, exactText } from '../quantity/exact.ts';
 import { largestRemainder } from '../quantity/round.ts';
 
-export { readMoney, readMoneyRange, readWage } from './read-money.ts';
-
 /** The amount in the program's own currency; `undefined` where it has no rate for the other. */
 export function inCurrency(money: Money, program: Pick<Program, 'currency' | 'exchange'>): Exact | undefined {
   if (money.currency === program.currency) return exact(money.amount);

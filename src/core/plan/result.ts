@@ -301,7 +301,7 @@ export interface NoSchedule {
   readonly code: 'schedule-impossible' | 'schedule-not-found' | 'too-many-runs';
   readonly variant?: string;
   readonly facts: Readonly<Record<string, string>>;
-  /** What would help: each has been tried, and has a schedule. A hold limit is never weakened. */
+  /** What would help: each has been tried, and has a schedule. None until `advised`. A hold limit is never weakened. */
   readonly helps: readonly Help[];
   /** The clock of the helps, and the minute from which its days are counted; the reference week where left out. */
   readonly clock?: Pick<PlannedSchedule, 'clock' | 'start'>;

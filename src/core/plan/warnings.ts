@@ -24,8 +24,6 @@ export interface ToJudge {
   readonly workspace: Workspace;
   readonly clock: Clock;
   readonly stock: PlanSettings['stock'];
-  /** Packs that would be there sooner. */
-  readonly faster: readonly Diagnostic[];
 }
 
 /** What the reader of the plan should know: what may hurt first, then what may be missing, then what may be saved. */
@@ -42,7 +40,6 @@ export function warningsOf(work: ToJudge): readonly Diagnostic[] {
     ...toolsToBuy(work),
     ...notImproved(work),
     ...arrivalsUnsaid(work),
-    ...work.faster,
     ...nearFreeDelivery(work),
   ];
 }

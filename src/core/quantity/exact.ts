@@ -21,6 +21,16 @@ const plain = /^-?\d+(\.\d+|\/0*[1-9]\d*)?$/;
 export const zero: Exact = exact(0);
 export const one: Exact = exact(1);
 
+/**
+ * The largest number of which all are whole multiples; one where all are zero.
+ *
+ *     3/2, 2  ->  1/2
+ */
+export function commonMeasure(numbers: readonly Exact[]): Exact {
+  const found = numbers.reduce((measure, number) => measure.gcd(number), zero);
+  return found.n === 0n ? one : found;
+}
+
 /** The number as plain text in lowest terms: `"5/2"`, `"350"`. */
 export function rational(x: Exact): Rational {
   const whole = `${x.s < 0n ? '-' : ''}${x.n}`;

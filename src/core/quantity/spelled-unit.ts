@@ -2,6 +2,7 @@ import { nearName } from '../near-name.ts';
 import { refuse } from './problem.ts';
 import type { Unit } from './units.ts';
 import { units } from './units.ts';
+import { spellingsOf } from './spellings.ts';
 
 /**
  * The unit that a text begins with, by its longest spelling, and what follows. `undefined` where it begins with
@@ -15,7 +16,9 @@ export function leadingUnit(text: string): { readonly unit: Unit; readonly rest:
   return undefined;
 }
 
-const spelled = new Map(units.flatMap((unit) => unit.spellings.map((spelling) => [spelling, unit] as const)));
+const spelled = new Map(
+  units.flatMap((unit) => spellingsOf(unit).map((spelling) => [spelling, unit] as const)),
+);
 spelled.delete('');
 const longest = Math.max(...[...spelled.keys()].map((spelling) => spelling.length));
 
@@ -40,9 +43,9 @@ export function unknownUnit(text: string, number: string, name: string) {
 
 /** `cup` -> `US cup`, `metric cup`: the kitchen measures by their names without a system. */
 const kitchen = new Map<string, string[]>();
-for (const { symbol, spellings } of units) {
-  const names = spellings.flatMap((spelling) => /^(?:US|imp|metric) (.+)$/.exec(spelling)?.[1] ?? []);
-  for (const name of new Set(names)) kitchen.set(name, [...(kitchen.get(name) ?? []), symbol]);
+for (const unit of units) {
+  const names = spellingsOf(unit).flatMap((spelling) => /^(?:US|imp|metric) (.+)$/.exec(spelling)?.[1] ?? []);
+  for (const name of new Set(names)) kitchen.set(name, [...(kitchen.get(name) ?? []), unit.symbol]);
 }
 
 /** What `name` may mean, when its system is left out, or has no such measure (`imp cup`), or a letter is wrong. */

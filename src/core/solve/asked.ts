@@ -17,14 +17,29 @@ export function askedObject(name: string, value: unknown): Readonly<Record<strin
   return value as Readonly<Record<string, unknown>>;
 }
 
-/** A whole number from `least` on. @throws {TypeError} For what is no number. @throws {RangeError} For any other number. */
-export function askedWhole(name: string, value: unknown, least: number): number {
+/**
+ * A whole number from `least` to `most`.
+ *
+ * @throws {TypeError} For what is no number. @throws {RangeError} For any other number.
+ */
+export function askedWhole(
+  name: string,
+  value: unknown,
+  least: number,
+  most = Number.MAX_SAFE_INTEGER,
+): number {
   if (typeof value !== 'number') throw new TypeError(`${name} must be a whole number, not ${shown(value)}.`);
-  if (!Number.isSafeInteger(value) || value < least)
-    throw new RangeError(
-      `${name} must be a whole number from ${least} to ${Number.MAX_SAFE_INTEGER}, not ${value}.`,
-    );
+  if (!Number.isSafeInteger(value) || value < least || value > most)
+    throw new RangeError(`${name} must be a whole number from ${least} to ${most}, not ${value}.`);
   return value;
+}
+
+/** One of some texts. @throws {TypeError} For anything else. */
+export function askedOneOf(name: string, value: unknown, texts: readonly string[]): void {
+  if (typeof value !== 'string' || !texts.includes(value))
+    throw new TypeError(
+      `${name} must be ${texts.map((text) => `"${text}"`).join(' or ')}, not ${shown(value)}.`,
+    );
 }
 
 /** The same, or nothing. */
@@ -40,5 +55,6 @@ export function askedYesNo(name: string, value: unknown): void {
 function shown(value: unknown): string {
   if (value === undefined) return 'left out';
   if (typeof value === 'string') return `the text "${value}"`;
+  if (typeof value === 'bigint') return `the bigint ${value}n`;
   return Array.isArray(value) ? 'a list' : typeof value === 'object' && value ? 'an object' : String(value);
 }

@@ -1,7 +1,6 @@
-import { Bug } from '../diagnostic.ts';
 import type { Duration, Keeping } from '../model/values.ts';
 import type { Exact } from '../quantity/exact.ts';
-import { ceil, exact, exactText, floor, rational } from '../quantity/exact.ts';
+import { exact, exactText, floor, rational } from '../quantity/exact.ts';
 import type { Reading } from '../quantity/problem.ts';
 import { about, andThen, read, refuse } from '../quantity/problem.ts';
 import type { Expression, Term } from '../quantity/scan.ts';
@@ -84,21 +83,4 @@ function notOneLength(text: string, number: Exact, { unit }: { unit: 'months' | 
   const months = unit === 'years' ? number.mul(12) : number;
   const facts = { number: exactText(number), months: exactText(months) };
   return refuse(`duration-calendar.${unit}`, text.trim(), facts);
-}
-
-/** @throws {Bug} For working days, which only the calendar can turn into time. */
-export function secondsOf(duration: Duration): Exact {
-  if ('seconds' in duration) return exact(duration.seconds);
-  throw new Bug('working days are no fixed length of time', { duration });
-}
-
-/** Whole minutes, rounded up: once, at the length of a job. */
-export function minutesUp(seconds: Exact): number {
-  return ceil(seconds.div(60));
-}
-
-/** Whole minutes as ISO 8601: 150 is `PT2H30M`, 0 is `PT0S`. */
-export function printDuration(minutes: number): string {
-  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  return minutes === 0 ? 'PT0S' : `PT${hours > 0 ? `${hours}H` : ''}${rest > 0 ? `${rest}M` : ''}`;
 }

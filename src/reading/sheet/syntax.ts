@@ -45,12 +45,18 @@ function reportFirst(
   );
   const place = spot(rule?.opening ? lastOpened(document, rule.opening, from) : from, from + 1);
   const text = place.text.slice(place.column - 1).trim();
-  const variant = beginsLine(place) ? (rule?.atLineStart ?? rule?.variant) : rule?.variant;
+  const variant = variantAt(place, rule);
   const facts = { text, firstWord: text.split(/[\s:]/)[0]! };
   report(
     { code: 'front-matter-unreadable', ...(variant ? { variant } : {}), facts },
     { ...place, length: Math.max(1, text.length) },
   );
+}
+
+/** A tab before a line misleads the parser in many ways, and is what has to be told. */
+function variantAt(place: Place, rule: Rule | undefined): string | undefined {
+  if (/^[ -]*\t/.test(place.text)) return 'tab';
+  return beginsLine(place) ? (rule?.atLineStart ?? rule?.variant) : rule?.variant;
 }
 
 /** Whether nothing but blanks and dashes stands before a place: then a key was meant there. */

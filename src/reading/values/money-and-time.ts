@@ -1,6 +1,6 @@
 import currencyCodes from 'currency-codes';
 import type { Duration, Money } from '../../core/model/values.ts';
-import { readMoney, readMoneyRange, readWage } from '../../core/money/money.ts';
+import { readMoney, readMoneyRange, readWage } from '../../core/money/read-money.ts';
 import { nearName } from '../../core/near-name.ts';
 import { readDuration } from '../../core/time/duration.ts';
 import { means, wrong } from './plain-words.ts';

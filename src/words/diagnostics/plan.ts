@@ -152,6 +152,6 @@ export const planWarnings: ProblemFamily = {
     says: 'Nobody says how long delivery takes: {material}. The plan takes it to be at hand.',
   },
   'free-delivery-near': {
-    says: '{supplier}: for {missing} more the delivery, now {charge}, would be free.',
+    says: '{supplier}: spend {missing} more there, and delivery, now {charge}, is free.',
   },
 };

@@ -21,6 +21,14 @@ export const priceFindings: ProblemFamily = {
     says: 'The pack of {holds} of {material} has no price, so the sums that it enters are “at least”.',
     write: 'price: …\npriced: …   the day on which you saw that price',
   },
+  'missing-price.dated': {
+    says: 'The pack of {holds} of {material} has no price, so the sums that it enters are “at least”.',
+    write: 'price: …   as it was on {priced}; the day is there already',
+  },
+  'missing-price.tool-dated': {
+    says: '{tool} has no price, so what it adds to the cost is left out.',
+    write: 'price: …   as it was on {priced}; the day is there already',
+  },
   'missing-price.tool': {
     says: '{tool} has no price, so what it adds to the cost is left out.',
     write: 'price: …\npriced: …   the day on which you saw that price',
@@ -28,6 +36,11 @@ export const priceFindings: ProblemFamily = {
   'old-price': {
     says: 'The price of {name}, {price}, is of {priced}: more than a year old on {today}.',
     write: 'price: …\npriced: …   the day on which you looked again',
+  },
+  'price-of-a-day-to-come': {
+    says: 'The price of {name}, {price}, is of {priced}, which is after today, {today}.',
+    why: 'How old a price is counts from the day on which somebody saw it.',
+    write: 'priced: …   the day on which you saw that price',
   },
   'undated-price': {
     says: 'The price of {name}, {price}, has no date, so nobody knows how old it is.',

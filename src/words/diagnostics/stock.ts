@@ -56,7 +56,7 @@ export const stockProblems: ProblemFamily = {
   'stock-unknown-step': {
     says: 'The stock file has models of “{guide}” that are past “{step}”, and the guide has no such step.',
     why: 'Its steps: {known}.',
-    write: '…: …   one of them, and how many models are past it',
+    act: 'one of them in its place, with how many models are past it',
   },
   'stock-unknown-step.near': {
     says: 'The stock file has models of “{guide}” that are past “{step}”; “{near}” comes near it.',

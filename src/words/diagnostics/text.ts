@@ -72,6 +72,10 @@ export const textFindings: ProblemFamily = {
     says: 'The step “{step}” has no heading in the text; “{near}” comes near it.',
     write: '## {step}\nheading: {near}   at the step, if the heading is right',
   },
+  'step-without-heading.in-its-place': {
+    says: 'The step “{step}” has no heading in the text; “{near}” stands where it would be.',
+    write: '## {step}\nheading: {near}   at the step, if that is its new name',
+  },
   'step-without-heading.two': {
     says: 'The step “{step}” has two headings in the text.',
     act: 'one heading for both parts, with headings of level 3 below it',

@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  allocate,
-  inCurrency,
-  printMoney,
-  readMoney,
-  readMoneyRange,
-  readWage,
-  roundMoney,
-} from '../../../src/core/money/money.ts';
+import { allocate, inCurrency, printMoney, roundMoney } from '../../../src/core/money/money.ts';
+import { readMoney, readMoneyRange, readWage } from '../../../src/core/money/read-money.ts';
 import { exact, rational } from '../../../src/core/quantity/exact.ts';
 import { problemOf, valueOf } from '../quantity/readings.ts';
 

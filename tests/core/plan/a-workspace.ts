@@ -13,8 +13,9 @@ import type { Program } from '../../../src/core/model/program.ts';
 import type { Tool } from '../../../src/core/model/tool.ts';
 import type { Amount, Duration, Money, Size } from '../../../src/core/model/values.ts';
 import type { Workspace } from '../../../src/core/model/workspace.ts';
-import { readMoney } from '../../../src/core/money/money.ts';
+import { readMoney } from '../../../src/core/money/read-money.ts';
 import type { DemandLine, PlanSettings } from '../../../src/core/plan/demand.ts';
+import { advised } from '../../../src/core/plan/compare/advised.ts';
 import { makePlan } from '../../../src/core/plan/plan.ts';
 import type { Plan } from '../../../src/core/plan/result.ts';
 import { exactText } from '../../../src/core/quantity/exact.ts';
@@ -216,7 +217,7 @@ export function planOf(
 ): Plan {
   const plan = makePlan(workspace, demand, { today: '2026-11-25', ...settings });
   if ('refused' in plan) throw new Error(`refused: ${JSON.stringify(plan.refused)}`);
-  return plan;
+  return advised({ workspace, demand, settings: { today: '2026-11-25', ...settings } }, plan);
 }
 
 /** `2 x 3 g` is easier to compare as "6 g" than as a fraction. */

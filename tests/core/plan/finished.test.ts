@@ -10,9 +10,11 @@ import {
   aPiece,
   aRow,
   aStep,
+  aTool,
   aToolRow,
   aWorkspace,
   inOrder,
+  money,
   pack,
   planOf,
   said,
@@ -183,4 +185,12 @@ describe('models that have come some way', () => {
     });
     expect(alone.lines[0]).toMatchObject({ part: 'skin', finished: 2, made: 3 });
   });
+});
+
+it('the hold of a tool that past runs began is worn already', () => {
+  // a tin of 10.00 lasts ten holds; four blocks, of which two are in theirs: 2 x 1.00 for four
+  const withTin = { ...room, tools: { tin: aTool('tin', { lasts: '10', price: money('10 GBP') }) } };
+  const finished = [{ guide: 'block', models: 0, past: [{ step: 'pour', models: 2 }] }];
+  const { used, withTools } = planOf(withTin, [{ guide: 'block', wanted: 4 }], { finished }).cost.each[0]!;
+  expect(exactText(withTools.sub(used))).toBe('0.5');
 });

@@ -4,7 +4,7 @@ import type { Workspace } from '../../../src/core/model/workspace.ts';
 import type { PlanSettings } from '../../../src/core/plan/demand.ts';
 import type { Plan, PlannedJob, PlannedSchedule } from '../../../src/core/plan/result.ts';
 import { type Exact, exact, zero } from '../../../src/core/quantity/exact.ts';
-import { secondsOf } from '../../../src/core/time/duration.ts';
+import { secondsOf } from '../../../src/core/time/minutes.ts';
 import { dayNumber } from '../../../src/core/time/day.ts';
 import { openStretches, referenceWeek } from '../../../src/core/time/working-hours.ts';
 import { aRow, asText, planOf } from './a-workspace.ts';

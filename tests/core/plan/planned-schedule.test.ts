@@ -421,3 +421,12 @@ describe('more of it is another risk', () => {
     ]);
   });
 });
+
+it('what is breathed in is added up over all rows that name it', () => {
+  // made for 4: 4 x 5 + 1 = 21 mL; 20 models: 101 mL, nearly five times as much
+  const rows = [aRow('spray', '5 mL'), aRow('spray', '1 mL', { id: 'primer', for: { per: 'batch' } })];
+  const guide = aGuide('x', { materials: rows, states: { for: 4, builders: 1 } });
+  const workspace = aWorkspace({ guides: [guide], materials: [aMaterial('spray', { hazards: ['H222'] })] });
+  const { warnings } = planOf(workspace, [{ guide: 'x', wanted: 20 }]);
+  expect(warnings.find(({ code }) => code === 'batch-much-larger')?.facts['times']).toBe('5');
+});

@@ -36,6 +36,11 @@ const pads = aWorkspace({
 });
 
 describe('what one more would bring', () => {
+  it('is nothing where all models are finished', () => {
+    const finished = [{ guide: 'x', models: 4, past: [] }];
+    expect(whatIf(...asked(pads, 4, { finished }))).toEqual([]);
+  });
+
   it('is told with its figures, what gains most first, and nothing that gains nothing', () => {
     // alone 4 h: ready at 13:00. Two builders: 09:30 first pressed, then one press every half hour: ready at 11:30.
     // A second press and one builder: no gain.

@@ -1,13 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exact } from '../../../src/core/quantity/exact.ts';
-import {
-  minutesUp,
-  printDuration,
-  readDuration,
-  readKeeping,
-  secondsOf,
-} from '../../../src/core/time/duration.ts';
+import { readDuration, readKeeping } from '../../../src/core/time/duration.ts';
+import { minutesUp, printDuration, secondsOf } from '../../../src/core/time/minutes.ts';
 import { problemOf, valueOf } from '../quantity/readings.ts';
 
 describe('a length of time', () => {

@@ -1,7 +1,7 @@
 import type { Program } from '../../model/program.ts';
 import type { Duration } from '../../model/values.ts';
 import type { Workspace } from '../../model/workspace.ts';
-import { minutesUp, secondsOf } from '../../time/duration.ts';
+import { minutesUp, secondsOf } from '../../time/minutes.ts';
 import { addWorkingDays } from '../../time/working-hours.ts';
 import type { Bought } from './buy.ts';
 import type { Clock } from '../time/clock.ts';

@@ -1,14 +1,12 @@
 import type { Workspace } from '../../model/workspace.ts';
-import { type Exact, exact, zero } from '../../quantity/exact.ts';
-import { buy, wantsOf } from '../buy/buy.ts';
-import { piecesToCut } from '../cut/cut-pieces.ts';
+import { type Exact, zero } from '../../quantity/exact.ts';
+import { buy } from '../buy/buy.ts';
 import type { DemandLine, PlanSettings } from '../demand.ts';
 import { demanded } from '../demand/demanded.ts';
-import { withInserts } from '../demand/inserts.ts';
-import { goodOnes } from '../demand/line.ts';
+import { forEachGood } from '../demand/line.ts';
 import { outlayOf } from '../cost/outlay.ts';
-import { requirementsOf } from '../scale/requirements.ts';
 import type { CurvePoint } from '../result.ts';
+import { workFor } from '../work.ts';
 
 /** So many points at most, and without thinning them out up to twice the batch, or to so many models. */
 const pointsUpTo = 60;
@@ -72,23 +70,13 @@ function fullFrom(size: number, every: number, outlay: OutlayFor): number {
 type OutlayFor = (models: number) => { readonly all: Exact; readonly each: Exact } | undefined;
 
 /** What is bought for a batch of some size: all of it, and for each good model. Each size is worked out once. */
-function outlayFor(
-  workspace: Workspace,
-  demand: DemandLine,
-  { spares, stock, finished = [] }: PlanSettings,
-): OutlayFor {
+function outlayFor(workspace: Workspace, demand: DemandLine, settings: PlanSettings): OutlayFor {
   const known = new Map<number, ReturnType<OutlayFor>>();
   const workOut = (models: number): ReturnType<OutlayFor> => {
-    const asked = demanded(workspace, [{ ...demand, wanted: models }]);
-    if ('refused' in asked) return undefined;
-    const all = withInserts(asked.lines, workspace, spares === undefined ? zero : exact(spares), finished);
-    if ('refused' in all) return undefined;
-    const requirements = requirementsOf(all.lines, workspace);
-    const pieces = piecesToCut(all.lines, workspace);
-    const wants = wantsOf({ requirements, pieces, workspace, stock, cutting: cuttingBudget });
-    const bought = outlayOf(buy(wants, workspace));
-    const good = goodOnes(all.lines[0]!);
-    return { all: bought, each: good === 0 ? zero : bought.div(good) };
+    const work = workFor(workspace, [{ ...demand, wanted: models }], settings, cuttingBudget);
+    if ('refused' in work) return undefined;
+    const all = outlayOf(buy(work.wants, workspace));
+    return { all, each: forEachGood(work.lines[0]!, all) };
   };
   return (models) => {
     if (!known.has(models)) known.set(models, workOut(models));

@@ -63,11 +63,13 @@ export function toolWear(
   };
 }
 
-/** Runs that are past have worn theirs. */
+/** Runs that are past, and holds that they began, have worn theirs. */
 function usesOfTool({ at, made, past }: Line, row: ToolRowAt): number {
   const runsOf = (step: StepAt, index: number): number =>
     isInHand(at, row, step) ? Math.ceil((made - past[index]!) / modelsServed(at, step.for, made)) : 0;
   const handled = at.steps.map(runsOf).reduce((sum, runs) => sum + runs, 0);
   const isInHandOnly = !row.held && at.steps.some((step) => isInHand(at, row, step));
-  return (handled + (isInHandOnly ? 0 : Math.ceil(made / row.holds))) * row.count;
+  const begun = past[at.steps.findIndex(({ id }) => id === row.held?.from)] ?? 0;
+  const holds = Math.ceil(made / row.holds) - Math.ceil(begun / row.holds);
+  return (handled + (isInHandOnly ? 0 : holds)) * row.count;
 }

@@ -1,7 +1,6 @@
-import { type Exact, ceil, exact, floor } from '../../quantity/exact.ts';
+import { type Exact, ceil, commonMeasure, exact, floor, one } from '../../quantity/exact.ts';
 import { cutLengths } from '../../solve/cutting/lengths.ts';
 import { cutSheets } from '../../solve/cutting/sheets.ts';
-import { cutStrip } from '../../solve/cutting/strip.ts';
 import type { ToCut } from './cut-pieces.ts';
 
 /** Sheets, rolls or rods of one size. */
@@ -39,51 +38,42 @@ export function layPieces(
   budget: number,
 ): { readonly laid: readonly Laid[]; readonly bound: Exact; readonly fewest: number } {
   const whole = inGrains(toCut, stock);
-  const mm = (grains: number): Exact => exact(grains).div(whole.grain);
+  const mm = (grains: number): Exact => exact(grains).mul(whole.grain);
   const { laid, bound, fewest } = layMany(whole, toCut.by, budget);
   return {
     laid: laid.map(({ of, places }) => ({
       of,
       places: places.map(({ piece, x, y, turned }) => ({ kind: piece, x: mm(x), y: mm(y), turned })),
     })),
-    bound: exact(Math.ceil(bound)).div(whole.money),
+    bound: exact(Math.ceil(bound)).mul(whole.coin),
     fewest,
   };
 }
 
-/** Finer than so many parts of a millimetre nothing is told apart: pieces are laid as if a little larger. */
-const finest = 10_000n;
+/** Finer than that, in mm, nothing is told apart: pieces are laid as if a little larger. */
+const finest = exact('1/10000');
 
-/** The same in whole numbers of the coarsest grain that loses nothing, and prices in whole numbers of one money. */
+/** The same in whole numbers of the largest part of a millimetre that loses nothing, and prices in whole numbers of one coin. */
 function inGrains({ gap, kinds }: ToCut, stock: readonly CutStock[]) {
   const sizes = [gap, ...kinds.flatMap(({ sides }) => sides), ...stock.flatMap(({ sides }) => sides)];
-  const grains = sizes.reduce(lowestTerm, 1n);
-  const grain = exact(Number(grains < finest ? grains : finest));
-  const money = exact(String(stock.map(({ price }) => price).reduce(lowestTerm, 1n)));
-  const up = (sides: readonly Exact[]): number[] => sides.map((side) => ceil(side.mul(grain)));
-  const down = (sides: readonly Exact[]): number[] => sides.map((side) => floor(side.mul(grain)));
+  const part = one.div(commonMeasure(sizes).d);
+  const grain = part.compare(finest) < 0 ? finest : part;
+  const coin = commonMeasure(stock.map(({ price }) => price));
+  const up = (sides: readonly Exact[]): number[] => sides.map((side) => ceil(side.div(grain)));
+  const down = (sides: readonly Exact[]): number[] => sides.map((side) => floor(side.div(grain)));
   return {
     grain,
-    money,
-    gap: ceil(gap.mul(grain)),
+    coin,
+    gap: ceil(gap.div(grain)),
     pieces: kinds.map((kind) => ({ sides: up(kind.sides), turn: kind.turn, count: kind.for.length })),
     stock: stock.map(({ sides, price, count }) => ({
       sides: down(sides),
-      price: Number(price.mul(money).n),
+      price: Number(price.div(coin).n),
       ...(count === undefined ? {} : { count }),
     })),
   };
 }
 type InGrains = ReturnType<typeof inGrains>;
-
-/** The least common multiple of what stands below the fractions. */
-function lowestTerm(all: bigint, { d }: Exact): bigint {
-  return (all * d) / greatestCommonDivisor(all, d);
-}
-
-function greatestCommonDivisor(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : greatestCommonDivisor(b, a % b);
-}
 
 interface OnOne {
   readonly of: number;
@@ -108,7 +98,7 @@ const enoughSheets = 8;
  */
 function layMany(whole: InGrains, by: ToCut['by'], budget: number): OnAll {
   const total = whole.pieces.reduce((sum, { count }) => sum + count, 0);
-  const lay = by === 'lengths' ? onRods : by === 'roll' ? onRolls : onSheets;
+  const lay = by === 'lengths' ? onRods : onSheets;
   const atOnce = Math.min(atOnceUpTo, Math.max(atOnceAtLeast, budget / 40));
   if (total <= atOnce) return lay(whole, budget);
   for (let most = atOnce; most < total; most *= 4) {
@@ -180,24 +170,4 @@ function onSheets({ stock, pieces, gap }: InGrains, budget: number): OnAll {
     budget,
   });
   return { laid: sheets.map(({ sheet, placements }) => ({ of: sheet, places: placements })), bound, fewest };
-}
-
-function onRolls(whole: InGrains, budget: number): OnAll {
-  const { laid, ...bounds } = onSheets(whole, budget);
-  return { laid: laid.map((roll) => shortened(roll, whole, budget / laid.length)), ...bounds };
-}
-
-/** The pieces of one roll so that they take little of its length: what is above them stays on it. */
-function shortened(roll: OnOne, { stock, pieces, gap }: InGrains, budget: number): OnOne {
-  const kinds = pieces.map(({ sides, turn }, kind) => ({
-    width: sides[0]!,
-    height: sides[1]!,
-    turn,
-    count: roll.places.filter(({ piece }) => piece === kind).length,
-  }));
-  const top = ({ piece, y, turned }: OnOne['places'][number]): number =>
-    y + pieces[piece]!.sides[turned ? 0 : 1]!;
-  const strip = cutStrip({ width: stock[roll.of]!.sides[0]!, pieces: kinds, gap, budget });
-  const isShorter = strip.length < Math.max(...roll.places.map(top));
-  return isShorter ? { ...roll, places: strip.placements } : roll;
 }

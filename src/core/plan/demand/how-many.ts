@@ -1,4 +1,5 @@
-import { type Exact, ceil, exact, zero } from '../../quantity/exact.ts';
+import { type Exact, ceil, exact, one, zero } from '../../quantity/exact.ts';
+import { roundUpTo } from '../../quantity/round.ts';
 
 /** How many are wanted, spare, ready already, and to be made so that as many good ones are there. */
 export interface HowMany {
@@ -40,14 +41,6 @@ export function howMany(asked: number, forOthers: number, yields: Exact, rate: E
  * @param fullRuns  Models in a run, of each step whose runs are always full. At least 1 each.
  */
 export function inFullRuns(made: number, fullRuns: readonly number[]): number {
-  const together = fullRuns.reduce(leastCommonMultiple, 1);
-  return Math.ceil(made / together) * together;
-}
-
-function leastCommonMultiple(a: number, b: number): number {
-  return (a / greatestCommonDivisor(a, b)) * b;
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
+  const together = fullRuns.reduce((all, served) => all.lcm(served), one);
+  return ceil(roundUpTo(exact(made), together));
 }

@@ -4,6 +4,7 @@ import { ceil, exact } from '../../quantity/exact.ts';
 import { ratio } from '../../quantity/quantity.ts';
 import type { Line } from './line.ts';
 import { warning } from '../refusal.ts';
+import { requirementsOf } from '../scale/requirements.ts';
 import { needsOf } from '../scale/scale.ts';
 
 /** From so many times the author's own batch on, more of it is another risk. Common practice, no source. */
@@ -17,32 +18,16 @@ export function moreOfIt(line: Line, workspace: Workspace): readonly Diagnostic[
   const { at, made } = line;
   const own = at.states?.for ?? 1;
   if (made <= own) return [];
-  const [now, then] = [amounts(line), amounts({ at, needs: needsOf(at, own, own) })];
-  return [...now].flatMap(([id, amount]) => {
-    const before = then.get(id)!;
-    if (!isBreathedIn(id, workspace) || before.value.n === 0n) return [];
-    const times = ratio(amount, before);
+  const before = requirementsOf([{ at, needs: needsOf(at, own, own) }], workspace);
+  return requirementsOf([line], workspace).flatMap(({ material, usual }, i) => {
+    const then = before[i]!.usual;
+    if (!isBreathedIn(material, workspace) || then.value.n === 0n) return [];
+    const times = ratio(usual, then);
     if (times.compare(farMore) < 0) return [];
-    const material = workspace.materials[id]!.name;
-    return [
-      warning('batch-much-larger', {
-        material,
-        guide: at.title,
-        times: String(ceil(times)),
-        made: String(made),
-        own: String(own),
-      }),
-    ];
+    const facts = { times: String(ceil(times)), made: String(made), own: String(own) };
+    const { name } = workspace.materials[material]!;
+    return [warning('batch-much-larger', { material: name, guide: at.title, ...facts })];
   });
-}
-
-/** The usual amount of each material of a line, rows and ingredients apart from mixes. */
-function amounts({ at, needs }: Pick<Line, 'at' | 'needs'>) {
-  const rows = needs.rows.map(({ row, usual }) => [at.materials[row]!.use, usual] as const);
-  const ingredients = needs.mixes.flatMap(({ ingredients: of }) =>
-    of.map(({ use, usual }) => [use, usual] as const),
-  );
-  return new Map([...rows, ...ingredients]);
 }
 
 /**

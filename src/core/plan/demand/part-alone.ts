@@ -1,7 +1,7 @@
 import type { GuideAt, RowsWithLevels } from '../../model/guide.ts';
 import { exact, one, rational, zero } from '../../quantity/exact.ts';
 import { type DensityOf, type Draw, drawsOf } from '../scale/shares.ts';
-import type { RowAt, StepAt } from '../scale/step-uses.ts';
+import { type RowAt, type StepAt, indexesOf } from '../scale/step-uses.ts';
 
 /**
  * A guide with only what makes one of its parts: the steps for each of it, and of each row what they use.
@@ -37,10 +37,6 @@ export function partAlone(at: GuideAt, part: string, densityOf: DensityOf): Guid
     cautions: cautions.map((caution) => at.cautions[caution]!),
     originOf: { ...at.originOf, ...originsOf(at, { steps, materials: rows, checks, cautions }) },
   };
-}
-
-function indexesOf<T>(items: readonly T[], isMeant: (item: T, index: number) => boolean): number[] {
-  return items.flatMap((item, index) => (isMeant(item, index) ? [index] : []));
 }
 
 function originsOf(at: GuideAt, kept: Partial<Record<RowsWithLevels, readonly number[]>>) {

@@ -3,8 +3,8 @@ import { type Bought, buy } from '../buy/buy.ts';
 import { modelsFromStock } from '../buy/from-stock.ts';
 import { planSchedule } from '../schedule/plan-schedule.ts';
 import { momentFact } from '../refusal.ts';
-import type { Help, NoSchedule, Plan, PlannedJob } from '../result.ts';
-import { type ToSchedule, schedulesOfTry } from '../schedule/schedule-runs.ts';
+import type { NoSchedule, Plan, PlannedJob } from '../result.ts';
+import type { ToSchedule } from '../schedule/schedule-runs.ts';
 import { usesOf } from './uses.ts';
 import type { Want } from '../buy/want.ts';
 
@@ -15,18 +15,20 @@ export interface Ordered {
 }
 
 /** A plan before anything is ordered. */
-export type ToOrder = Omit<ToSchedule, 'arrivals'>;
+export interface ToOrder extends Omit<ToSchedule, 'arrivals'> {
+  readonly wants: readonly Want[];
+}
 
 /**
  * Forwards: what is cheapest is ordered at the start, and work begins as it arrives. Backwards: work is placed first,
  * and of each material only packs are bought that can still be there when it is first used.
  */
-export function orderAndSchedule(wants: readonly Want[], work: ToOrder): Ordered {
-  return work.goal ? backwards(wants, work) : forwards(wants, work);
+export function orderAndSchedule(work: ToOrder): Ordered {
+  return work.goal ? backwards(work) : forwards(work);
 }
 
-function forwards(wants: readonly Want[], work: ToOrder): Ordered {
-  const { lines, workspace, clock } = work;
+function forwards(work: ToOrder): Ordered {
+  const { wants, lines, workspace, clock } = work;
   const bought = buy(wants, workspace);
   const schedule = planSchedule({ ...work, arrivals: arrivalsOf(bought, lines, workspace, clock) });
   return { bought: dated(bought, work), schedule };
@@ -36,30 +38,19 @@ function dated(bought: Bought, { workspace, clock }: ToOrder, neededBy?: NeededB
   return { ...bought, deliveries: datedDeliveries(bought, workspace, clock, neededBy) };
 }
 
-function backwards(wants: readonly Want[], work: ToOrder): Ordered {
-  const { schedule, neededBy, inTime, late } = inTimeFor(wants, work);
-  if ('none' in schedule) return { bought: dated(buy(wants, work.workspace), work), schedule };
-  if (late) {
-    const none = tooLate(late, neededBy, wants, work);
-    return { bought: dated(buy(wants, work.workspace), work), schedule: { none } };
-  }
-  const bought = dated(buy(inTime, work.workspace), work, neededBy);
+function backwards(work: ToOrder): Ordered {
+  const { wants, workspace } = work;
+  const cheapest = buy(wants, workspace);
+  const schedule = planSchedule({ ...work, arrivals: new Map() });
+  if ('none' in schedule) return { bought: dated(cheapest, work), schedule };
+  const neededBy = firstUses(cheapest, schedule.jobs, work);
+  const inTime = wants.map((want) => onlyInTime(want, neededBy, work));
+  const late = wants.find((_, i) => !inTime[i]!.buyFrom(inTime[i]!.offers));
+  if (late) return { bought: dated(cheapest, work), schedule: { none: tooLate(late, neededBy, work) } };
+  const bought = dated(buy(inTime, workspace), work, neededBy);
   const orders = bought.deliveries.flatMap(({ ordered }) => ordered ?? []);
   const start = Math.min(schedule.firstHandsOn, ...orders);
   return { bought, schedule: { ...schedule, start, leadTime: schedule.ready - start } };
-}
-
-/** The work as late as it can be, and what can still be bought for it. */
-function inTimeFor(wants: readonly Want[], work: ToOrder) {
-  const bought = buy(wants, work.workspace);
-  const judged = (jobs: readonly PlannedJob[]) => {
-    const neededBy = firstUses(bought, jobs, work);
-    const inTime = wants.map((want) => onlyInTime(want, neededBy, work));
-    return { neededBy, inTime, late: wants.find((_, i) => !inTime[i]!.buyFrom(inTime[i]!.offers)) };
-  };
-  const isInTime = (jobs: readonly PlannedJob[]): boolean => judged(jobs).late === undefined;
-  const schedule = planSchedule({ ...work, arrivals: new Map(), isInTime });
-  return { schedule, ...judged('none' in schedule ? [] : schedule.jobs) };
 }
 
 /** When the first model is worked on for which the stock on hand of a material is not enough. */
@@ -90,8 +81,7 @@ function earliest({ material }: Want, pack: number, { workspace, clock }: ToOrde
   return arrivalOf(workspace, material.id, pack, orderedAt(workspace.program, clock.start));
 }
 
-function tooLate(want: Want, neededBy: NeededBy, wants: readonly Want[], work: ToOrder): NoSchedule {
-  const { clock } = work;
+function tooLate(want: Want, neededBy: NeededBy, work: ToOrder): NoSchedule {
   const arrives = Math.min(...want.offers.map(({ pack }) => earliest(want, pack, work) ?? Infinity));
   return {
     code: 'schedule-impossible',
@@ -101,22 +91,6 @@ function tooLate(want: Want, neededBy: NeededBy, wants: readonly Want[], work: T
       needed: momentFact(neededBy.get(want.material.id)!),
       arrives: momentFact(arrives),
     },
-    helps: laterEnd(wants, work),
-    clock: { clock: clock.kind, start: clock.start },
+    helps: [],
   };
-}
-
-/** So many days later all may be ready, as far as that is tried. */
-const daysLater = [1, 2, 3, 5, 7, 10, 14, 21, 28];
-
-/** The least of these with which everything comes in time. */
-function laterEnd(wants: readonly Want[], work: ToOrder): readonly Help[] {
-  const { readyBy, goodUntil } = work.goal!;
-  for (const minutes of daysLater.map((days) => days * 1440)) {
-    const goal = { readyBy: readyBy + minutes, goodUntil: goodUntil + minutes };
-    const { schedule, late } = inTimeFor(wants, { ...work, goal, schedules: schedulesOfTry });
-    if (!('none' in schedule) && !late)
-      return [{ change: { kind: 'later', minutes }, ready: schedule.ready }];
-  }
-  return [];
 }

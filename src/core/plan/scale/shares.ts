@@ -2,7 +2,7 @@ import type { GuideAt } from '../../model/guide.ts';
 import { type Exact, exact, one, zero } from '../../quantity/exact.ts';
 import { type Measure, convert } from '../../quantity/quantity.ts';
 import { amountOf } from './scale.ts';
-import { type Named, type StepUseAt, meaningOf, usesOf } from './step-uses.ts';
+import { type Named, type StepUseAt, indexesOf, meaningOf, usesOf } from './step-uses.ts';
 
 /** What one step draws on: a share of a row, some of its pieces, or a share of an ingredient. */
 export type Draw = { readonly step: number } & (
@@ -148,8 +148,4 @@ function potOf(mix: string, namings: readonly Naming[]): number | undefined {
   const isIn = ({ meaning }: Naming): boolean =>
     meaning.ingredients.some((ingredient) => ingredient.mix === mix);
   return indexesOf(namings, isMix)[0] ?? indexesOf(namings, isIn)[0];
-}
-
-function indexesOf<T>(items: readonly T[], isMeant: (item: T) => boolean): number[] {
-  return items.flatMap((item, i) => (isMeant(item) ? [i] : []));
 }

@@ -48,8 +48,8 @@ function ingredientsOf(mix: MixAt, name: string): Named['ingredients'] {
   return indexesOf(mix.of, ({ use }) => use === name).map((index) => ({ mix: mix.id, index }));
 }
 
-function indexesOf<T>(items: readonly T[], isMeant: (item: T) => boolean): number[] {
-  return items.flatMap((item, i) => (isMeant(item) ? [i] : []));
+export function indexesOf<T>(items: readonly T[], isMeant: (item: T, index: number) => boolean): number[] {
+  return items.flatMap((item, i) => (isMeant(item, i) ? [i] : []));
 }
 
 /** Ids of the materials that a step handles: those it names, and all that is in a mix it uses. */

@@ -5,9 +5,6 @@ import type { Run } from '../demand/plan-runs.ts';
 import type { Resources } from './resources.ts';
 import type { NoSchedule } from '../result.ts';
 
-/** Why there is no schedule, without what would help. */
-export type Because = Omit<NoSchedule, 'helps'>;
-
 /** Why there is no schedule, in the words of the guides: which limit, which steps, which place or tool. */
 export function noSchedule(
   code: NoSchedule['code'],
@@ -18,14 +15,14 @@ export function noSchedule(
     readonly resources: Resources;
     readonly problem: ScheduleProblem;
   },
-): Because {
+): NoSchedule {
   const runs = [...new Set(bound.map((job) => runOfJob(job, context.jobs)))];
   const [first, second] = namesOf(runs, context.lines);
   const facts = { ...(first ? { step: first } : {}), ...(second ? { other: second } : {}) };
-  if (resource === undefined) return { code, variant: because, facts };
+  if (resource === undefined) return { code, variant: because, facts, helps: [] };
   const { kind, id } = context.resources.names[resource]!;
   const has = String(context.problem.capacities[resource]!);
-  return { code, variant: kind, facts: { ...facts, ...(id ? { [kind]: id } : {}), has } };
+  return { code, variant: kind, facts: { ...facts, ...(id ? { [kind]: id } : {}), has }, helps: [] };
 }
 
 /** Headings of the steps, in the order of the runs, each once. */

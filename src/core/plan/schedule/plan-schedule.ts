@@ -1,6 +1,5 @@
 import { chainOf } from './chain.ts';
 import { plannedJobs } from './back.ts';
-import { withHelps } from './helps.ts';
 import type { Line } from '../demand/line.ts';
 import { loadsOf } from './loads.ts';
 import { headingOf } from './obstacle.ts';
@@ -22,10 +21,7 @@ export function planSchedule(work: ToSchedule): PlannedSchedule | { readonly non
   const lit = litVapour(work.lines);
   if (lit) return { none: lit };
   const found = scheduleRuns(work);
-  if ('none' in found)
-    return {
-      none: work.schedules === undefined ? withHelps(found.none, work) : { ...found.none, helps: [] },
-    };
+  if ('none' in found) return found;
   const planned = inWords(work, found);
   const waitsForGoods = !goal && [...arrivals.values()].some(({ at }) => at > clock.start);
   if (!waitsForGoods) return planned;

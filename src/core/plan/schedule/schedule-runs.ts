@@ -5,15 +5,14 @@ import type { Lag, ScheduleProblem } from '../../solve/schedule/problem.ts';
 import { schedule } from '../../solve/schedule/schedule.ts';
 import type { Arrivals } from '../buy/arrivals.ts';
 import type { Clock } from '../time/clock.ts';
-import type { Finished } from '../demand.ts';
 import type { Lines } from '../demand/inserts.ts';
 import { type Jobs, jobsOf } from './jobs.ts';
-import { type Because, noSchedule } from './obstacle.ts';
+import { noSchedule } from './obstacle.ts';
 import type { Run } from '../demand/plan-runs.ts';
 import type { Goal } from '../demand/read-settings.ts';
 import { type Resources, resourcesOf } from './resources.ts';
-import type { PlannedJob } from '../result.ts';
-import { translate } from './translate.ts';
+import type { NoSchedule } from '../result.ts';
+import { type SearchFor, translate } from './translate.ts';
 import { windowsOf } from './windows.ts';
 
 /** Above so many runs the first schedule found is not improved. */
@@ -38,13 +37,8 @@ export interface ToSchedule extends Lines {
   readonly builders: number;
   /** How many times the usual search. */
   readonly effort: Exact;
-  /** So many schedules are tried at most, and nothing that may help; no such limit where left out. */
+  /** So many schedules are tried at most; no such limit where left out. */
   readonly schedules?: number;
-  /** Whether what is still to be bought can be there in time for a schedule; it can where left out. */
-  readonly isInTime?: (jobs: readonly PlannedJob[]) => boolean;
-  /** With which the lines were made; to make fewer of them where that is what helps. */
-  readonly spares: Exact;
-  readonly finished: readonly Finished[];
 }
 
 /** A schedule of the runs, as the general problem has it: minutes from the clock's origin. */
@@ -63,7 +57,7 @@ export interface Scheduled {
  * The runs of a plan in time: forwards from the start, as early as possible; or backwards from the goal, as late as
  * possible, which is forwards in the mirror.
  */
-export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: Because } {
+export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: NoSchedule } {
   const { lines, inserts, runs, workspace, clock, goal, builders } = work;
   const jobs = jobsOf(lines, runs, goal ? 'backwards' : 'forwards');
   const resources = resourcesOf(lines, workspace.program, builders);
@@ -80,10 +74,10 @@ export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: Bec
   return { problem, jobs, resources, starts, ends, bound, optimal };
 }
 
-function searchFor({ runs, effort, schedules }: ToSchedule): Pick<ScheduleProblem, 'budget' | 'placements'> {
-  if (runs.length > improvedUpTo) return { budget: 1 };
+/** In the mirror all is as late as it can be by itself. */
+function searchFor({ effort, schedules, goal }: ToSchedule): SearchFor {
   const placements = ceil(effort.mul(usualPlacements));
-  return { placements, ...(schedules === undefined ? {} : { budget: schedules }) };
+  return { placements, latest: !goal, ...(schedules === undefined ? {} : { budget: schedules }) };
 }
 
 /** Runs that are past lie before all others, so that what their models are in is held from the beginning. */

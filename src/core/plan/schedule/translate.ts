@@ -20,8 +20,9 @@ export interface Workload extends Lines {
   /** Minutes from the clock's origin between which hands are on in a run. */
   readonly windowOf: (run: Run) => Window;
   /** What the search may do. */
-  readonly search: Pick<ScheduleProblem, 'budget' | 'placements'>;
+  readonly search: SearchFor;
 }
+export type SearchFor = Pick<ScheduleProblem, 'budget' | 'placements' | 'latest'>;
 
 /** The guides of a plan as a general scheduling problem; job by job in the order of `Jobs`. */
 export function translate({

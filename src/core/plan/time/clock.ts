@@ -2,7 +2,7 @@ import type { Program } from '../../model/program.ts';
 import type { Duration } from '../../model/values.ts';
 import { floor } from '../../quantity/exact.ts';
 import type { Calendar } from '../../solve/schedule/problem.ts';
-import { minutesUp, secondsOf } from '../../time/duration.ts';
+import { minutesUp, secondsOf } from '../../time/minutes.ts';
 import { addWorkingDays, openStretches, referenceWeek } from '../../time/working-hours.ts';
 import { wallOf } from '../../time/zone.ts';
 

@@ -1,6 +1,7 @@
 import { everyWay } from './every-way.ts';
 import { layOut, type Layout } from './lay-out.ts';
-import { goodOrders, neighbour, sameChances } from './orders.ts';
+import { drawer, type Draw } from '../draw.ts';
+import { goodOrders, neighbour } from './orders.ts';
 import { areaOf, blanksOf, type Blank, type PieceKind } from './pieces.ts';
 import { areTooLarge, type Filled, type Sheet, type Work } from './stock.ts';
 
@@ -43,10 +44,10 @@ export const fewPieces = 12;
 
 /** Orders near the best, until that is enough or the work has gone down to `end`. */
 function inNearOrders(best: Attempt, pieces: readonly PieceKind[], work: Work, end: number): Attempt {
-  const chance = sameChances(2463534242);
+  const draw = drawer();
   const mayTurn = pieces.map(({ turn }) => turn);
   while (best.left.length > 0 && work.left > end)
-    best = better(best, layAll(neighbour(best.order, mayTurn, chance), best.sheets, work));
+    best = better(best, layAll(neighbour(best.order, mayTurn, draw), best.sheets, work));
   return best;
 }
 
@@ -61,16 +62,16 @@ function againInParts(
   work: Work,
   end: number,
 ): Attempt {
-  const chance = sameChances(2463534242);
+  const draw = drawer();
   const mayTurn = pieces.map(({ turn }) => turn);
   const layouts = [...begun.layouts];
   let left = begun.left;
   while (left.length > 0 && work.left > end) {
-    const some = someOf(sheets.length, 2 + (chance() % 2), chance);
+    const some = someOf(sheets.length, 2 + draw(2), draw);
     const laid = some.flatMap((at) => layouts[at]!.placements.map(({ piece }) => freshBlank(pieces, piece)));
     const orders = goodOrders([...laid, ...left.map(({ kind }) => freshBlank(pieces, kind))]);
-    let near = orders[chance() % orders.length]!;
-    for (let change = chance() % 4; change > 0; change--) near = neighbour(near, mayTurn, chance);
+    let near = orders[draw(orders.length)]!;
+    for (let change = draw(4); change > 0; change--) near = neighbour(near, mayTurn, draw);
     const again = layAll(
       near,
       some.map((at) => sheets[at]!),
@@ -84,9 +85,9 @@ function againInParts(
   return { order, sheets, layouts, left };
 }
 
-function someOf(count: number, some: number, chance: () => number): number[] {
+function someOf(count: number, some: number, draw: Draw): number[] {
   const chosen = new Set<number>();
-  while (chosen.size < some) chosen.add(chance() % count);
+  while (chosen.size < some) chosen.add(draw(count));
   return [...chosen];
 }
 

@@ -9,8 +9,14 @@ export interface Layout {
   readonly top: number;
 }
 
+/** Blanks that follow each other in the order and are all alike: one look does for all of them. */
+interface Pile {
+  readonly blank: Blank;
+  count: number;
+}
+
 interface Choice {
-  /** Index into what is still to be laid. */
+  /** Index into the piles still to be laid. */
   readonly at: number;
   /** Whether the blank is laid the other way than it is listed. */
   readonly across: boolean;
@@ -26,36 +32,52 @@ interface Choice {
  */
 export function layOut(order: readonly Blank[], width: number, height = Infinity): Layout {
   const skyline = emptySkyline(width, height);
-  const rest = [...order];
+  const piles = inPiles(order);
   const placements: Placement[] = [];
   const narrowest = Math.min(...order.map(narrowestSide));
   let top = 0;
-  for (let gap = lowestGap(skyline); gap && rest.length > 0; gap = lowestGap(skyline)) {
-    const choice = gap.width < narrowest ? undefined : bestFit(rest, gap, height - gap.y);
+  for (let gap = lowestGap(skyline); gap && piles.length > 0; gap = lowestGap(skyline)) {
+    const choice = gap.width < narrowest ? undefined : bestFit(piles, gap, height - gap.y);
     if (!choice) {
       if (!levelUp(skyline, gap)) break;
       continue;
     }
-    const blank = choice.across ? turnedBlank(rest[choice.at]!) : rest[choice.at]!;
+    const pile = piles[choice.at]!;
+    const blank = choice.across ? turnedBlank(pile.blank) : pile.blank;
     const x = gap.leftWall >= gap.rightWall ? gap.x : gap.x + gap.width - blank.width;
     layAt(skyline, gap.at, x, blank.width, blank.height);
     placements.push({ piece: blank.kind, x, y: gap.y, turned: blank.turned });
     top = Math.max(top, gap.y + blank.height);
-    rest.splice(choice.at, 1);
+    if (--pile.count === 0) piles.splice(choice.at, 1);
   }
-  return { placements, left: rest, top };
+  const left = piles.flatMap(({ blank, count }) => Array<Blank>(count).fill(blank));
+  return { placements, left, top };
+}
+
+function inPiles(order: readonly Blank[]): Pile[] {
+  const piles: Pile[] = [];
+  for (const blank of order) {
+    const last = piles.at(-1);
+    if (last && isAlike(last.blank, blank)) last.count++;
+    else piles.push({ blank, count: 1 });
+  }
+  return piles;
+}
+
+function isAlike(a: Blank, b: Blank): boolean {
+  return a.kind === b.kind && a.turn === b.turn && a.turned === b.turned;
 }
 
 function narrowestSide({ width, height, turn }: Blank): number {
   return turn ? Math.min(width, height) : width;
 }
 
-function bestFit(rest: readonly Blank[], gap: Gap, room: number): Choice | undefined {
+function bestFit(piles: readonly Pile[], gap: Gap, room: number): Choice | undefined {
   let best = -1;
   let bestAt = -1;
   let across = false;
-  for (let at = 0; at < rest.length && best < perfect; at++) {
-    const { width, height, turn } = rest[at]!;
+  for (let at = 0; at < piles.length && best < perfect; at++) {
+    const { width, height, turn } = piles[at]!.blank;
     const upright = width <= gap.width && height <= room ? fitOf(width, height, gap) : -1;
     const turned = turn && height <= gap.width && width <= room ? fitOf(height, width, gap) : -1;
     if (upright <= best && turned <= best) continue;

@@ -1,4 +1,4 @@
-import { choices } from './choices.ts';
+import { choices, type Choice } from './choices.ts';
 import type { Need } from './needs.ts';
 import type { PieceKind } from './pieces.ts';
 import { sheetsOf, sumOver, weigh, type Fill, type Filled, type Stock, type Work } from './stock.ts';
@@ -13,8 +13,8 @@ export interface Question {
 }
 
 /**
- * Stock that weighs less than the best so far and still holds all pieces: choices by rising weight, of which the first
- * that can be filled is the best there is.
+ * Stock that weighs less than the best so far and still holds all pieces. The first choice by rising weight that is not
+ * proven impossible is tried for long; where it cannot be filled, the others by halves.
  *
  * @param best    Undefined where none is known.
  * @param atMost  The value that the stock may have.
@@ -28,16 +28,32 @@ export function lighterStock(
 ): { readonly filled: readonly Filled[] | undefined; readonly bound: number } {
   const values = stock.map(({ value }) => value);
   const most = best ? sumOver(best, weights) : Infinity;
-  const options = choices(stock, needs, weights);
-  let bound = most;
+  const { lighter, rest } = lighterThan(most, choices(stock, needs, weights));
+  const allowed = lighter.filter(({ counts }) => weigh(counts, values) <= atMost);
+  const tryOut = ({ counts }: Choice): ReturnType<Fill> =>
+    work.left > 0 ? fill(pieces, sheetsOf(counts, stock), work) : 'unknown';
+  let found: ReturnType<Fill> = 'none';
+  let at = -1;
+  while (found === 'none' && ++at < allowed.length) found = tryOut(allowed[at]!);
+  const proven = new Set(allowed.slice(0, at));
+  const bound = lighter.find((choice) => !proven.has(choice))?.weight ?? rest;
+  let filled = typeof found === 'object' ? found : best;
+  let [tooLittle, enough] = [at, typeof found === 'object' ? at : allowed.length];
+  while (enough - tooLittle > 1 && work.left > 0) {
+    const middle = (tooLittle + enough) >> 1;
+    const better = tryOut(allowed[middle]!);
+    if (typeof better === 'object') [filled, enough] = [better, middle];
+    else tooLittle = middle;
+  }
+  return { filled, bound };
+}
+
+/** All choices that weigh less, by rising weight, and what any other weighs at least. */
+function lighterThan(most: number, options: Generator<Choice, number>) {
+  const lighter: Choice[] = [];
   for (let next = options.next(); ; next = options.next()) {
-    const weight = next.done ? next.value : next.value.weight;
-    if (next.done || weight >= most) return { filled: best, bound: Math.min(bound, weight) };
-    const mayBe = weigh(next.value.counts, values) <= atMost && work.left > 0;
-    const found = mayBe ? fill(pieces, sheetsOf(next.value.counts, stock), work) : 'unknown';
-    if (found === 'none') continue;
-    bound = Math.min(bound, weight);
-    if (found !== 'unknown') return { filled: found, bound };
-    if (work.left <= 0) return { filled: best, bound };
+    if (next.done) return { lighter, rest: Math.min(most, next.value) };
+    if (next.value.weight >= most) return { lighter, rest: most };
+    lighter.push(next.value);
   }
 }

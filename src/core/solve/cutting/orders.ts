@@ -1,3 +1,4 @@
+import type { Draw } from '../draw.ts';
 import { turnedBlank, type Blank } from './pieces.ts';
 
 /** Orders in which to lay blanks, good ones first: the large and awkward before the small. */
@@ -19,15 +20,11 @@ function sorted(blanks: readonly Blank[], key: (blank: Blank) => number): Blank[
 }
 
 /** The order with two blanks swapped, one moved, or one laid another way: a neighbour for the search. */
-export function neighbour(
-  order: readonly Blank[],
-  mayTurn: readonly boolean[],
-  chance: () => number,
-): Blank[] {
+export function neighbour(order: readonly Blank[], mayTurn: readonly boolean[], draw: Draw): Blank[] {
   const next = [...order];
-  const [from, to] = [chance() % order.length, chance() % order.length];
+  const [from, to] = [draw(order.length), draw(order.length)];
   const blank = order[from]!;
-  const change = chance() % 4;
+  const change = draw(4);
   if (change === 0 && mayTurn[blank.kind]) next[from] = layAnotherWay(blank);
   else if (change === 1) next.splice(to, 0, ...next.splice(from, 1));
   else [next[from], next[to]] = [next[to]!, next[from]!];
@@ -38,19 +35,4 @@ export function neighbour(
 function layAnotherWay(blank: Blank): Blank {
   if (blank.turn) return { ...blank, turn: false };
   return blank.turned ? { ...turnedBlank(blank), turn: true } : turnedBlank(blank);
-}
-
-/**
- * A stream of whole numbers that looks random and is the same each time.
- *
- * @source Xorshift with the shifts 13, 17, 5: Marsaglia (2003), J Stat Softw 8(14).
- */
-export function sameChances(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return state >>> 0;
-  };
 }

@@ -1,5 +1,6 @@
 import { layOut, type Layout } from './lay-out.ts';
-import { goodOrders, neighbour, sameChances } from './orders.ts';
+import { drawer } from '../draw.ts';
+import { goodOrders, neighbour } from './orders.ts';
 import { areaOf, blanksOf, grown, type Blank, type PieceKind, type Placement } from './pieces.ts';
 
 export interface StripProblem {
@@ -50,10 +51,10 @@ function search(
     .map((order) => ({ order, layout: layOut(order, width) }))
     .filter(({ layout }) => layout.left.length === 0);
   let { order, layout } = tried.reduce((a, b) => (b.layout.top < a.layout.top ? b : a));
-  const chance = sameChances(2463534242);
+  const draw = drawer();
   const passes = Math.floor(budget / blanks.length);
-  for (let pass = 0; pass < passes && layout.top > bound && blanks.length > 1; pass++) {
-    const nextOrder = neighbour(order, mayTurn, chance);
+  for (let pass = 0; pass < passes && layout.top > bound; pass++) {
+    const nextOrder = neighbour(order, mayTurn, draw);
     const next = layOut(nextOrder, width);
     if (next.left.length === 0 && next.top <= layout.top) [order, layout] = [nextOrder, next];
   }

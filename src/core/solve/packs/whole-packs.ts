@@ -1,5 +1,5 @@
 import { Bug } from '../../diagnostic.ts';
-import { rational, zero, type Exact } from '../../quantity/exact.ts';
+import { commonMeasure, rational, zero, type Exact } from '../../quantity/exact.ts';
 
 /** A pack as a shop sells it: how much it holds (more than zero) and its price (zero or more). */
 export interface Pack {
@@ -22,14 +22,12 @@ export interface WholeNumbers {
  */
 export function wholeNumbers(needed: Exact, packs: readonly Pack[]): WholeNumbers {
   refuseNonsense(needed, packs);
-  const grainsInOne = packs.reduce((all, { holds }) => leastCommonMultiple(all, holds.d), 1n);
-  const pennyInOne = packs.reduce((all, { price }) => leastCommonMultiple(all, price.d), 1n);
-  const fine = packs.map(({ holds }) => times(holds, grainsInOne));
-  const grain = fine.reduce(greatestCommonDivisor, 0n) || 1n;
+  const grain = commonMeasure(packs.map(({ holds }) => holds));
+  const coin = commonMeasure(packs.map(({ price }) => price));
   return {
-    sizes: fine.map((size) => size / grain),
-    prices: packs.map(({ price }) => times(price, pennyInOne)),
-    need: ceilDivide(needed.n * grainsInOne, needed.d * grain),
+    sizes: packs.map(({ holds }) => holds.div(grain).n),
+    prices: packs.map(({ price }) => price.div(coin).n),
+    need: needed.div(grain).ceil().n,
   };
 }
 
@@ -46,17 +44,4 @@ function refuseNonsense(needed: Exact, packs: readonly Pack[]): void {
     if (holds.lte(zero)) throw new Bug('a pack that holds nothing', { holds: rational(holds) });
     if (price.lt(zero)) throw new Bug('a price below zero', { price: rational(price) });
   }
-}
-
-function times(x: Exact, multipleOfItsDenominator: bigint): bigint {
-  return x.n * (multipleOfItsDenominator / x.d);
-}
-
-function greatestCommonDivisor(a: bigint, b: bigint): bigint {
-  while (b !== 0n) [a, b] = [b, a % b];
-  return a;
-}
-
-function leastCommonMultiple(a: bigint, b: bigint): bigint {
-  return (a / greatestCommonDivisor(a, b)) * b;
 }

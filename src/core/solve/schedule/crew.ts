@@ -9,12 +9,6 @@ export interface Work {
   readonly task: number;
 }
 
-interface Person {
-  readonly number: number;
-  freeFrom: number;
-  task: number | undefined;
-}
-
 /**
  * Who does what: for each piece of work its people, numbered from 1. A person stays at the task in hand as long as
  * there is more of it; for a new task whoever has nothing left of the old one comes first, then whoever has the lower
@@ -26,37 +20,53 @@ interface Person {
  * @throws {Bug} When there are.
  */
 export function assignCrew(works: readonly Work[], people: number): readonly (readonly number[])[] {
-  const left = new Map<number, number>();
-  for (const { task } of works) left.set(task, (left.get(task) ?? 0) + 1);
+  const tasks = [...new Set(works.map(({ task }) => task))];
   const most = works.reduce((sum, work) => sum + work.people, 0);
-  const all: Person[] = Array.from({ length: Math.min(people, most) }, (_, index) => ({
-    number: index + 1,
-    freeFrom: -Infinity,
-    task: undefined,
-  }));
+  const crew = crewOf(Math.min(people, most), tasks.length);
+  const numberOf = new Map(tasks.map((task, number) => [task, number]));
+  for (const { task } of works) crew.left[numberOf.get(task)!]!++;
   return works.map((work) => {
-    const chosen: Person[] = [];
-    while (chosen.length < work.people) chosen.push(firstChoice(all, work, chosen, left));
-    for (const person of chosen) [person.freeFrom, person.task] = [work.end, work.task];
-    left.set(work.task, left.get(work.task)! - 1);
-    return chosen.map(({ number }) => number).sort((a, b) => a - b);
+    const chosen = Array.from({ length: work.people }, () => {
+      const person = choose(crew, work.start, numberOf.get(work.task)!);
+      if (person < 0) throw new Bug('more people at once than there are', { ...work });
+      crew.freeFrom[person] = Infinity;
+      crew.task[person] = numberOf.get(work.task)!;
+      return person;
+    });
+    for (const person of chosen) crew.freeFrom[person] = work.end;
+    crew.left[numberOf.get(work.task)!]!--;
+    return chosen.map((person) => person + 1).sort((a, b) => a - b);
   });
 }
 
-/** Of those who are free: who is at this task already, else has no task left, else is in the middle of another. */
-function firstChoice(
-  all: readonly Person[],
-  work: Work,
-  chosen: readonly Person[],
-  left: ReadonlyMap<number, number>,
-): Person {
-  let [first, least]: [Person | undefined, number] = [undefined, Infinity];
-  for (const person of all) {
-    if (person.freeFrom > work.start || chosen.includes(person)) continue;
-    const { task } = person;
-    const rank = task === work.task ? 0 : task === undefined || left.get(task) === 0 ? 1 : 2;
+/** People by number, from 0, and tasks by number, from 0. */
+export interface Crew {
+  readonly freeFrom: Float64Array;
+  /** The task in hand; -1 for whoever has had none. */
+  readonly task: Int32Array;
+  /** Pieces of work that are left of each task. */
+  readonly left: Int32Array;
+}
+
+export function crewOf(people: number, tasks: number): Crew {
+  return {
+    freeFrom: new Float64Array(people).fill(-Infinity),
+    task: new Int32Array(people).fill(-1),
+    left: new Int32Array(tasks),
+  };
+}
+
+/**
+ * The next one for a task: of those who are free whoever is at it already, else has no task left, else is in the middle
+ * of another; -1 where nobody is free.
+ */
+export function choose({ freeFrom, task, left }: Crew, start: number, wanted: number): number {
+  let [first, least] = [-1, Infinity];
+  for (let person = 0; person < freeFrom.length && least > 0; person++) {
+    if (freeFrom[person]! > start) continue;
+    const inHand = task[person]!;
+    const rank = inHand === wanted ? 0 : inHand < 0 || left[inHand] === 0 ? 1 : 2;
     if (rank < least) [first, least] = [person, rank];
   }
-  if (!first) throw new Bug('more people at once than there are', { ...work });
   return first;
 }

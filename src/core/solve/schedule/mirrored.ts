@@ -42,6 +42,7 @@ export function mirrored(problem: ScheduleProblem, at = 0): ScheduleProblem {
     deadlines: durations.map((_, job) => at - Math.max(from, releases[job] ?? from)),
     holds: holds.map(mirroredHold),
     exclusions: exclusions.map(mirroredExclusion),
+    reversed: !problem.reversed,
   };
 }
 

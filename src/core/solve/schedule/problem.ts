@@ -39,6 +39,8 @@ export interface ScheduleProblem {
   readonly crew?: number;
   /** Whether, of schedules as good as each other, the one with the latest starts is wanted, not with the earliest. */
   readonly latest?: boolean;
+  /** Whether time runs backwards, so that of jobs of one kind that are alike the last comes first, not the first. */
+  readonly reversed?: boolean;
   /** How many schedules may be tried at most; 20,000 where left out. Work, never seconds. */
   readonly budget?: number;
   /** How many jobs may be placed in all schedules together; no such limit where left out. */

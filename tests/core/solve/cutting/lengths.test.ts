@@ -73,6 +73,18 @@ describe('lengths cut from rods', () => {
     { minLength: 1, maxLength: 3 },
   );
 
+  // 5 + 1 from the rod of 6 at 1, 2 + 2 from the free rod of 4: value 1, two rods, nothing over
+  const dearFirst = [
+    { length: 6, price: 1 },
+    { length: 6, price: 2 },
+    { length: 4, price: 0 },
+  ];
+  const fiveTwoTwoOne = [
+    { length: 2, count: 2 },
+    { length: 5, count: 1 },
+    { length: 1, count: 1 },
+  ];
+
   it('cuts any lengths as well as the best of all plans: value, number of rods, offcut', () => {
     fc.assert(
       fc.property(anyStock, anyPieces, fc.nat(1), (stock, pieces, gap) => {
@@ -94,7 +106,7 @@ describe('lengths cut from rods', () => {
           pieces.map((_, at) => cut.rods.flatMap((r) => r.pieces).filter((p) => p.piece === at).length),
         ).toEqual(pieces.map(({ count }) => count));
       }),
-      { numRuns: 1500 },
+      { numRuns: 1500, examples: [[dearFirst, fiveTwoTwoOne, 0]] },
     );
   }, 120_000);
 });

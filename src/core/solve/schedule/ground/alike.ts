@@ -1,3 +1,4 @@
+import { jobAt } from './moments.ts';
 import type { Prepared } from './prepared.ts';
 import type { ScheduleProblem } from '../problem.ts';
 
@@ -31,8 +32,10 @@ function likenessOf(
     ...apart[job]!.map(({ mine, before, after }) => `x${mine}-${before}+${after}`),
     ...holdsOf[job]!.map((hold) => {
       const { usage, count, from } = holds[hold]!;
-      return `h${usage}*${count}${from.some((moment) => moment[0] === job) ? 'from' : 'to'}`;
+      return `h${usage}*${count}${from.some((moment) => jobAt(moment, problem.durations.length) === job) ? 'from' : 'to'}`;
     }),
-    ...ties.map(({ to, length, fromEdge, toEdge }) => `l${block.indexOf(to)}+${length}${fromEdge}${toEdge}`),
+    ...ties.map(
+      ({ to, length, fromEnd, toEnd }) => `l${block.indexOf(to)}+${length}${String(fromEnd)}${String(toEnd)}`,
+    ),
   ].join();
 }

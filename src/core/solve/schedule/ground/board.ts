@@ -1,52 +1,73 @@
 import type { Basis } from './ground.ts';
 import type { Prepared } from './prepared.ts';
-import type { Moment } from '../problem.ts';
 import { earliestBy } from './ties.ts';
-import { nothingUsed, occupy, type Usage } from './usage.ts';
+import { clear, nothingUsed, occupy, type Usage } from './usage.ts';
 
-/** A schedule in the making: which jobs have a place, and what they use and hold. */
+/** A schedule in the making: which jobs have a place, and what they use and hold. It is used again and again. */
 export interface Board {
   readonly ground: Basis;
   readonly prepared: Prepared;
-  /** `NaN` while a job has no place. */
-  readonly starts: number[];
-  readonly ends: number[];
+  /** By number (see `moments.ts`); `NaN` while a job has no place. */
+  readonly moments: Float64Array;
+  /** The two halves of `moments`. */
+  readonly starts: Float64Array;
+  readonly ends: Float64Array;
   /** Resources, then two sides of each exclusion. */
   readonly usages: readonly Usage[];
-  /** What each hold reserves; until `Infinity` while any of its jobs has no place. */
-  readonly held: (Reserved | undefined)[];
+  /** From when until when each hold reserves; until `Infinity` while any of its jobs has no place. `NaN`: nothing. */
+  readonly heldFrom: Float64Array;
+  readonly heldUntil: Float64Array;
+  /** What `extent` has found last. */
+  readonly extent: Extent;
+  /** What stood in the way of a job last: a usage with no room until a minute; of a hold, its opener, else -1. */
+  readonly clash: Clash;
 }
 
-export interface Reserved {
-  readonly from: number;
-  readonly until: number;
+export interface Clash {
+  usage: number;
+  busy: number;
+  opener: number;
 }
 
 /** A hold as far as its jobs have a place. */
 export interface Extent {
   /** The earliest moment, and which of the hold's `from` it is. */
-  readonly from: number;
-  readonly opener: number;
+  from: number;
+  opener: number;
   /** The latest known moment of `to`. */
-  readonly until: number;
+  until: number;
   /** Whether all its jobs have a place. */
-  readonly isWhole: boolean;
+  isWhole: boolean;
 }
 
-export function emptyBoard(ground: Board['ground']): Board {
+export function emptyBoard(ground: Basis): Board {
   const { prepared } = ground;
+  const jobs = prepared.durations.length;
+  const moments = new Float64Array(2 * jobs).fill(NaN);
   return {
     ground,
     prepared,
-    starts: prepared.durations.map(() => NaN),
-    ends: prepared.durations.map(() => NaN),
+    moments,
+    starts: moments.subarray(0, jobs),
+    ends: moments.subarray(jobs),
     usages: Array.from({ length: prepared.usages }, nothingUsed),
-    held: prepared.holds.map(() => undefined),
+    heldFrom: new Float64Array(prepared.holds.length).fill(NaN),
+    heldUntil: new Float64Array(prepared.holds.length).fill(NaN),
+    extent: { from: 0, opener: -1, until: 0, isWhole: false },
+    clash: { usage: -1, busy: 0, opener: -1 },
   };
 }
 
-export function isPlaced(board: Board, job: number): boolean {
-  return !Number.isNaN(board.starts[job]);
+/** Takes everything off. */
+export function clearBoard({ moments, usages, heldFrom, heldUntil }: Board): void {
+  moments.fill(NaN);
+  usages.forEach(clear);
+  heldFrom.fill(NaN);
+  heldUntil.fill(NaN);
+}
+
+export function isPlaced({ starts }: Board, job: number): boolean {
+  return !Number.isNaN(starts[job]!);
 }
 
 /** The earliest start, not before `lower`, that the lags from jobs with a place allow. */
@@ -55,7 +76,8 @@ export function earliestBeside({ prepared, starts, ends }: Board, job: number, l
   for (const tie of prepared.into[job]!) {
     const start = starts[tie.from]!;
     if (Number.isNaN(start)) continue;
-    earliest = Math.max(earliest, earliestBy(tie, start, ends[tie.from]!, prepared.times));
+    const minute = earliestBy(tie, start, ends[tie.from]!, prepared.times);
+    if (minute > earliest) earliest = minute;
   }
   return earliest;
 }
@@ -65,24 +87,27 @@ export function put(board: Board, job: number, start: number): void {
   board.starts[job] = start;
   board.ends[job] = board.prepared.times[job]!.end(start);
   use(board, job, 1);
-  for (const hold of board.prepared.holdsOf[job]!) {
-    letGo(board, hold);
-    keep(board, hold);
-  }
+  holdAnew(board, job);
 }
 
 /** Takes a job off the board again. */
 export function takeOff(board: Board, job: number): void {
   use(board, job, -1);
   board.starts[job] = board.ends[job] = NaN;
+  holdAnew(board, job);
+}
+
+function holdAnew(board: Board, job: number): void {
   for (const hold of board.prepared.holdsOf[job]!) {
     letGo(board, hold);
     keep(board, hold);
   }
 }
 
-function use({ prepared, usages, starts, ends }: Board, job: number, times: 1 | -1): void {
-  const [start, end] = [starts[job]!, ends[job]!];
+/** Lays down what a job in its place uses itself, or gives it back. */
+export function use({ prepared, usages, starts, ends }: Board, job: number, times: 1 | -1): void {
+  const start = starts[job]!;
+  const end = ends[job]!;
   for (const { usage, count } of prepared.needs[job]!) occupy(usages[usage]!, start, end, times * count);
   for (const { mine, before, after } of prepared.apart[job]!)
     occupy(usages[mine]!, start - before, end + after, times);
@@ -90,39 +115,48 @@ function use({ prepared, usages, starts, ends }: Board, job: number, times: 1 | 
 
 /** Reserves what a hold is known to keep: up to its end, or for good while that is open. */
 export function keep(board: Board, hold: number): void {
+  if (findExtent(board, hold)) reserve(board, hold);
+}
+
+/** The same where `extent` is that of the hold. */
+export function reserve(board: Board, hold: number): void {
   const { usage, count } = board.prepared.holds[hold]!;
-  const known = extent(board, hold);
-  if (!known) return;
-  const until = known.isWhole ? known.until : Infinity;
-  occupy(board.usages[usage]!, known.from, until, count);
-  board.held[hold] = { from: known.from, until };
+  const { from, until, isWhole } = board.extent;
+  const end = isWhole ? until : Infinity;
+  occupy(board.usages[usage]!, from, end, count);
+  board.heldFrom[hold] = from;
+  board.heldUntil[hold] = end;
 }
 
 /** Gives back what a hold has reserved. */
 export function letGo(board: Board, hold: number): void {
+  const from = board.heldFrom[hold]!;
+  if (Number.isNaN(from)) return;
   const { usage, count } = board.prepared.holds[hold]!;
-  const now = board.held[hold];
-  if (now) occupy(board.usages[usage]!, now.from, now.until, -count);
-  board.held[hold] = undefined;
+  occupy(board.usages[usage]!, from, board.heldUntil[hold]!, -count);
+  board.heldFrom[hold] = board.heldUntil[hold] = NaN;
 }
 
-/** How far a hold is known; `undefined` while none of its `from` is. */
-export function extent(board: Board, hold: number): Extent | undefined {
-  const { from, to } = board.prepared.holds[hold]!;
-  let [opener, earliest, latest, unknown] = [-1, Infinity, -Infinity, 0];
-  from.forEach((moment, index) => {
-    const minute = minuteOf(board, moment);
-    if (Number.isNaN(minute)) unknown++;
-    if (minute < earliest) [opener, earliest] = [index, minute];
-  });
-  for (const moment of to) {
-    const minute = minuteOf(board, moment);
-    if (Number.isNaN(minute)) unknown++;
-    else latest = Math.max(latest, minute);
+/** Works out into `extent` how far a hold is known; whether any of its `from` is. */
+export function findExtent({ prepared, moments, extent }: Board, hold: number): boolean {
+  const { from, to } = prepared.holds[hold]!;
+  extent.opener = -1;
+  extent.from = Infinity;
+  extent.until = -Infinity;
+  extent.isWhole = true;
+  for (let index = 0; index < from.length; index++) {
+    const minute = moments[from[index]!]!;
+    if (Number.isNaN(minute)) extent.isWhole = false;
+    else if (minute < extent.from) {
+      extent.from = minute;
+      extent.opener = index;
+    }
   }
-  return opener < 0 ? undefined : { from: earliest, opener, until: latest, isWhole: unknown === 0 };
-}
-
-function minuteOf({ starts, ends }: Board, [job, edge]: Moment): number {
-  return edge === 'start' ? starts[job]! : ends[job]!;
+  if (extent.opener < 0) return false;
+  for (const moment of to) {
+    const minute = moments[moment]!;
+    if (Number.isNaN(minute)) extent.isWhole = false;
+    else if (minute > extent.until) extent.until = minute;
+  }
+  return true;
 }

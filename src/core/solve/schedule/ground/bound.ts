@@ -1,7 +1,8 @@
 import { finish, fit, openHours, type OpenHours } from './calendar.ts';
 import { endOfCycles } from './cycles.ts';
 import type { Basis } from './ground.ts';
-import type { Moment, Obstacle } from '../problem.ts';
+import { isEnd, jobAt } from './moments.ts';
+import type { Obstacle } from '../problem.ts';
 
 /**
  * The earliest minute at which any schedule can end: by lags and calendars alone, and for each resource by the work
@@ -23,7 +24,7 @@ export function lowerBound(ground: Basis): number | { impossible: Obstacle } {
     const jobs = [...new Set(loads.flatMap(({ jobs }) => jobs))];
     if (end.work === Infinity) return { impossible: { because: 'calendar', jobs, resource } };
     if (end.work > latest) return { impossible: { because: 'deadline', jobs, resource } };
-    bound = Math.max(bound, end.all, endOfCycles(ground, resource));
+    bound = Math.max(bound, end.all, endOfCycles(ground, resource) + afterHolds(ground, resource));
   }
   return bound;
 }
@@ -39,21 +40,21 @@ interface Load {
 
 function loadsOf(ground: Basis, resource: number): Load[] {
   const { prepared, earliest, ways } = ground;
+  const jobs = prepared.durations.length;
   const loads: Load[] = [];
   prepared.needs.forEach((needs, job) => {
     const need = needs.find(({ usage }) => usage === resource);
     if (!need) return;
     const minutes = need.count * prepared.durations[job]!;
     const deadline = prepared.deadlines[job]!;
-    loads.push({ jobs: [job], minutes, head: earliest[job]!, tail: after([job, 'end'], ground), deadline });
+    loads.push({ jobs: [job], minutes, head: earliest[job]!, tail: after(jobs + job, ground), deadline });
   });
   prepared.holds.forEach(({ usage, count, from, to }, hold) => {
     if (usage !== resource) return;
     const head = Math.min(...from.map((moment) => earliestOf(moment, ground)));
     const tail = Math.min(...to.map((moment) => after(moment, ground)));
-    const jobs = [...from, ...to].map(([job]) => job);
     loads.push({
-      jobs,
+      jobs: [...from, ...to].map((moment) => jobAt(moment, jobs)),
       minutes: count * Math.max(0, ...ways[hold]!.map((way) => way.minutes)),
       head,
       tail,
@@ -63,13 +64,22 @@ function loadsOf(ground: Basis, resource: number): Load[] {
   return loads;
 }
 
-function earliestOf([job, edge]: Moment, { prepared, earliest }: Basis): number {
-  return edge === 'start' ? earliest[job]! : prepared.times[job]!.end(earliest[job]!);
+function earliestOf(moment: number, { prepared, earliest }: Basis): number {
+  const job = jobAt(moment, earliest.length);
+  return isEnd(moment, earliest.length) ? prepared.times[job]!.end(earliest[job]!) : earliest[job]!;
 }
 
 /** The least time from a moment until everything ends. */
-function after([job, edge]: Moment, { prepared, tails }: Basis): number {
-  return edge === 'start' ? tails[job]! : Math.max(0, tails[job]! - prepared.times[job]!.longest);
+function after(moment: number, { prepared, tails }: Basis): number {
+  const job = jobAt(moment, tails.length);
+  return isEnd(moment, tails.length) ? Math.max(0, tails[job]! - prepared.times[job]!.longest) : tails[job]!;
+}
+
+/** The least time from the end of a hold of a resource until everything ends. */
+function afterHolds(ground: Basis, resource: number): number {
+  const ends = ground.prepared.holds.flatMap(({ usage, to }) => (usage === resource ? to : []));
+  const times = ends.map((moment) => after(moment, ground));
+  return times.reduce((least, time) => Math.min(least, time), times[0] ?? 0);
 }
 
 /**

@@ -39,12 +39,10 @@ function joinTouching(open: Calendar['open']): [number, number][] {
  */
 export function fit(hours: OpenHours, from: number, length: number): number {
   const first = firstToReach(hours, from + length);
-  const most = hours.stretches.length;
-  for (let at = first; at <= first + most; at++) {
-    const stretch = stretchAt(hours, at);
-    if (!stretch) break;
-    const start = Math.max(from, stretch[0]);
-    if (start + length <= stretch[1]) return start;
+  const last = lastOf(hours, first);
+  for (let at = first; at <= last; at++) {
+    const start = Math.max(from, edgeAt(hours, at, 0));
+    if (start + length <= edgeAt(hours, at, 1)) return start;
   }
   return Infinity;
 }
@@ -52,13 +50,13 @@ export function fit(hours: OpenHours, from: number, length: number): number {
 /** When `work` minutes (at least 1), done only while open and begun at `start` (an open minute), are done. */
 export function finish(hours: OpenHours, start: number, work: number): number {
   let left = work;
-  for (let at = firstToReach(hours, start + 1); ; at++) {
-    const stretch = stretchAt(hours, at);
-    if (!stretch) return Infinity;
-    const from = Math.max(start, stretch[0]);
-    if (stretch[1] - from >= left) return from + left;
-    left -= stretch[1] - from;
+  for (let at = firstToReach(hours, start + 1); isStretch(hours, at); at++) {
+    const from = Math.max(start, edgeAt(hours, at, 0));
+    const open = edgeAt(hours, at, 1) - from;
+    if (open >= left) return from + left;
+    left -= open;
   }
+  return Infinity;
 }
 
 /**
@@ -69,14 +67,14 @@ export function finish(hours: OpenHours, start: number, work: number): number {
  */
 export function startFor(hours: OpenHours, end: number, work: number): number {
   let left = work;
-  for (let at = firstToReach(hours, end - 1); ; at--) {
-    const stretch = stretchAt(hours, at);
-    if (!stretch && at < 0) return -Infinity;
-    if (!stretch) continue;
-    const open = Math.min(end - 1, stretch[1]) - stretch[0];
-    if (open >= left) return stretch[0] + open - left + 1;
+  const first = firstToReach(hours, end - 1);
+  for (let at = isStretch(hours, first) ? first : first - 1; isStretch(hours, at); at--) {
+    const from = edgeAt(hours, at, 0);
+    const open = Math.min(end - 1, edgeAt(hours, at, 1)) - from;
+    if (open >= left) return from + open - left + 1;
     left -= Math.max(0, open);
   }
+  return -Infinity;
 }
 
 /** The length of the longest open stretch. */
@@ -90,11 +88,20 @@ export function openMinutes(hours: OpenHours): number {
 }
 
 /** Stretches are numbered through all periods; number 0 is the first of the list. */
-function stretchAt({ stretches, every }: OpenHours, at: number): readonly [number, number] | undefined {
-  if (every === undefined) return stretches[at];
+function isStretch({ stretches, every }: OpenHours, at: number): boolean {
+  return every === undefined ? at >= 0 && at < stretches.length : stretches.length > 0;
+}
+
+/** When a stretch opens (0) or closes (1). */
+function edgeAt({ stretches, every }: OpenHours, at: number, edge: 0 | 1): number {
+  if (every === undefined) return stretches[at]![edge];
   const period = Math.floor(at / stretches.length);
-  const stretch = stretches[at - period * stretches.length];
-  return stretch && [stretch[0] + period * every, stretch[1] + period * every];
+  return stretches[at - period * stretches.length]![edge] + period * every;
+}
+
+/** The last stretch worth a look from one on: after a whole period all repeats. */
+function lastOf({ stretches, every }: OpenHours, first: number): number {
+  return every !== undefined && stretches.length > 0 ? first + stretches.length : stretches.length - 1;
 }
 
 /** The number of the first stretch that ends at `minute` or later. */

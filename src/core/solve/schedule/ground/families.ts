@@ -1,8 +1,12 @@
+import { jobAt } from './moments.ts';
 import type { Prepared } from './prepared.ts';
 
 /** For each job all that go together with it: tied both ways, or at the ends of one hold, and so on from one to the next. */
 export function families({ blocks, holds, durations }: Prepared): number[][] {
-  const bonds = [...blocks, ...holds.map(({ from, to }) => [...from, ...to].map(([job]) => job))];
+  const bonds = [
+    ...blocks,
+    ...holds.map(({ from, to }) => [...from, ...to].map((moment) => jobAt(moment, durations.length))),
+  ];
   const bondsOf = durations.map((): (readonly number[])[] => []);
   for (const bond of bonds) for (const job of bond) bondsOf[job]!.push(bond);
   const familyOf: number[][] = [];

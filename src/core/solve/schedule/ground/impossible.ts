@@ -1,4 +1,5 @@
 import { positiveCircle } from './longest-paths.ts';
+import { jobAt } from './moments.ts';
 import type { Obstacle } from '../problem.ts';
 import type { Prepared } from './prepared.ts';
 import type { Way } from './ways-through.ts';
@@ -11,10 +12,13 @@ export function plainObstacle(prepared: Prepared): Obstacle | undefined {
 }
 
 /** A hold of more than there is, that certainly lasts some time. */
-export function holdTooLarge({ holds }: Prepared, ways: readonly (readonly Way[])[]): Obstacle | undefined {
+export function holdTooLarge(
+  { holds, durations }: Prepared,
+  ways: readonly (readonly Way[])[],
+): Obstacle | undefined {
   const hold = holds.find(({ room }, index) => room < 0 && ways[index]!.some(({ minutes }) => minutes > 0));
   if (!hold) return undefined;
-  const jobs = [...new Set([...hold.from, ...hold.to].map(([job]) => job))];
+  const jobs = [...new Set([...hold.from, ...hold.to].map((moment) => jobAt(moment, durations.length)))];
   return { because: 'capacity', jobs, resource: hold.usage };
 }
 

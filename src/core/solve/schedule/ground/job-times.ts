@@ -4,11 +4,11 @@ import type { ScheduleProblem } from '../problem.ts';
 /** When one job may start, and when it then ends. All three functions rise with their argument. */
 export interface JobTimes {
   /** The earliest start that the job's calendar allows, not before a minute. `Infinity`: none. */
-  start(from: number): number;
+  readonly start: (from: number) => number;
   /** The end that goes with an allowed start. */
-  end(start: number): number;
+  readonly end: (start: number) => number;
   /** No allowed start before this minute ends as late as `end`. */
-  startFor(end: number): number;
+  readonly startFor: (end: number) => number;
   /** The most minutes between start and end. */
   readonly longest: number;
   /** Whether some start may exist at all. */
@@ -17,54 +17,53 @@ export interface JobTimes {
   readonly every: number;
 }
 
-/** The times of every job of a problem. */
+/** The times of every job of a problem; jobs that are alike share theirs. */
 export function jobTimes(problem: ScheduleProblem): JobTimes[] {
   const calendars = (problem.calendars ?? []).map(openHours);
+  const known = new Map<string, JobTimes>();
   return problem.durations.map((minutes, job) => {
-    const hours = calendars[problem.calendarOf?.[job] ?? -1];
-    if (!hours) return atAnyTime(minutes);
-    if (problem.startsOnly?.[job]) return startedWhileOpen(hours, minutes);
-    if (problem.endsOnly?.[job]) return endedWhileOpen(hours, minutes);
-    return problem.splits?.[job] && minutes > 0
-      ? doneWhileOpen(hours, minutes)
-      : inOneStretch(hours, minutes);
+    const calendar = problem.calendarOf?.[job] ?? -1;
+    const hours = calendars[calendar];
+    const way = hours ? wayOf(problem, job) : 'any';
+    const key = `${way} ${minutes} ${calendar}`;
+    const times = known.get(key) ?? timesOf(minutes, hours!, ways[way]!(minutes, hours!));
+    known.set(key, times);
+    return times;
   });
 }
 
-function atAnyTime(minutes: number): JobTimes {
-  return { ...unbroken(minutes), start: (from) => from, possible: true, every: 1 };
+/** How a job lies in its hours. */
+function wayOf({ durations, startsOnly, endsOnly, splits }: ScheduleProblem, job: number): string {
+  if (startsOnly?.[job]) return 'begun';
+  if (endsOnly?.[job]) return 'ended';
+  return splits?.[job] && durations[job]! > 0 ? 'split' : 'unbroken';
 }
 
-function inOneStretch(hours: OpenHours, minutes: number): JobTimes {
-  return {
-    ...unbroken(minutes),
+const ways: Readonly<Record<string, (minutes: number, hours: OpenHours) => Partial<JobTimes>>> = {
+  any: () => ({ start: (from) => from, possible: true, every: 1 }),
+  unbroken: (minutes, hours) => ({
     start: (from) => fit(hours, from, minutes),
     possible: hours.stretches.length > 0 && minutes <= longestStretch(hours),
-    every: hours.every ?? Infinity,
-  };
-}
-
-function startedWhileOpen(hours: OpenHours, minutes: number): JobTimes {
-  return { ...inOneStretch(hours, 1), ...unbroken(minutes) };
-}
-
-/** The last minute lies in the calendar, whatever comes before it. */
-function endedWhileOpen(hours: OpenHours, minutes: number): JobTimes {
-  return {
-    ...startedWhileOpen(hours, minutes),
-    start: (from) => fit(hours, from + minutes - 1, 1) - minutes + 1,
-  };
-}
-
-function doneWhileOpen(hours: OpenHours, minutes: number): JobTimes {
-  return {
-    ...inOneStretch(hours, 1),
+  }),
+  /** Only its first minute must be open. */
+  begun: () => ({}),
+  /** Only its last minute must be. */
+  ended: (minutes, hours) => ({ start: (from) => fit(hours, from + minutes - 1, 1) - minutes + 1 }),
+  split: (minutes, hours) => ({
     end: (start) => finish(hours, start, minutes),
     startFor: (end) => startFor(hours, end, minutes),
     longest: hours.every ? (Math.ceil(minutes / openMinutes(hours)) + 1) * hours.every : Infinity,
-  };
-}
+  }),
+};
 
-function unbroken(minutes: number): Pick<JobTimes, 'end' | 'startFor' | 'longest'> {
-  return { end: (start) => start + minutes, startFor: (end) => end - minutes, longest: minutes };
+/** All of one form, whatever is said of them, so that none is slow to call. */
+function timesOf(minutes: number, hours: OpenHours, own: Partial<JobTimes>): JobTimes {
+  return {
+    start: own.start ?? ((from) => fit(hours, from, 1)),
+    end: own.end ?? ((start) => start + minutes),
+    startFor: own.startFor ?? ((end) => end - minutes),
+    longest: own.longest ?? minutes,
+    possible: own.possible ?? longestStretch(hours) > 0,
+    every: own.every ?? hours.every ?? Infinity,
+  };
 }

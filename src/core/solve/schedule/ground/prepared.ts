@@ -2,7 +2,8 @@ import { Bug } from '../../../diagnostic.ts';
 import { alike } from './alike.ts';
 import { blocks } from './blocks.ts';
 import { jobTimes, type JobTimes } from './job-times.ts';
-import type { Member, Moment, ScheduleProblem } from '../problem.ts';
+import { jobAt, momentNumber } from './moments.ts';
+import type { Member, ScheduleProblem } from '../problem.ts';
 import { ties, type Tie } from './ties.ts';
 
 /** A problem with everything worked out that no schedule changes. Jobs by index throughout. */
@@ -13,7 +14,7 @@ export interface Prepared {
   readonly from: number;
   readonly releases: readonly number[];
   readonly deadlines: readonly number[];
-  /** Below zero: does not count when like jobs are kept together. */
+  /** From 0 on, without gaps, in the order of the problem's; below zero: does not count when like jobs are kept together. */
   readonly kinds: readonly number[];
   readonly into: readonly (readonly Tie[])[];
   readonly outOf: readonly (readonly Tie[])[];
@@ -28,8 +29,6 @@ export interface Prepared {
   readonly apart: readonly (readonly Apart[])[];
   readonly holds: readonly HeldResource[];
   readonly holdsOf: readonly (readonly number[])[];
-  /** Whether a job asks twice for the same resource (for itself and for a hold). */
-  readonly shares: readonly boolean[];
   /** Whether a job takes some of the crew; all do where there is none. */
   readonly isCrew: readonly boolean[];
   /** How many usages there are: the resources, then two sides of each exclusion. */
@@ -52,8 +51,9 @@ export interface Apart {
 }
 
 export interface HeldResource extends Need {
-  readonly from: readonly Moment[];
-  readonly to: readonly Moment[];
+  /** Moments by number. */
+  readonly from: readonly number[];
+  readonly to: readonly number[];
 }
 
 export function prepare(problem: ScheduleProblem): Prepared {
@@ -73,7 +73,7 @@ export function prepare(problem: ScheduleProblem): Prepared {
     from,
     releases: jobs.map((_, job) => Math.max(from, problem.releases?.[job] ?? from)),
     deadlines: jobs.map((_, job) => problem.deadlines?.[job] ?? Infinity),
-    kinds: jobs.map((_, job) => problem.kinds?.[job] ?? -1),
+    kinds: kindsOf(problem),
     into,
     outOf,
     blocks: found,
@@ -83,11 +83,16 @@ export function prepare(problem: ScheduleProblem): Prepared {
     apart: apartOf(problem),
     holds,
     holdsOf,
-    shares: jobs.map((_, job) => asksTwice([...needs[job]!, ...holdsOf[job]!.map((hold) => holds[hold]!)])),
     isCrew: jobs.map((_, job) => problem.crew === undefined || problem.demands[job]![problem.crew]! > 0),
     usages: problem.capacities.length + 2 * (problem.exclusions ?? []).length,
   };
   return { ...prepared, likeOf: alike(problem, prepared) };
+}
+
+function kindsOf({ durations, kinds = [] }: ScheduleProblem): number[] {
+  const all = [...new Set(kinds)].filter((kind) => kind >= 0).sort((a, b) => a - b);
+  const numbers = new Map(all.map((kind, number) => [kind, number]));
+  return durations.map((_, job) => numbers.get(kinds[job] ?? -1) ?? -1);
 }
 
 function tiesByJob(all: readonly Tie[], jobs: number): { into: Tie[][]; outOf: Tie[][] } {
@@ -109,10 +114,6 @@ function followersOf(
   const after = new Set(pushing.map(({ to }) => blockOf[to]!));
   after.delete(index);
   return [...after];
-}
-
-function asksTwice(asked: readonly Need[]): boolean {
-  return new Set(asked.map(({ usage }) => usage)).size < asked.length;
 }
 
 function need(problem: ScheduleProblem, resource: number, count: number): Need {
@@ -140,13 +141,18 @@ function apartOf({ durations, capacities, exclusions = [] }: ScheduleProblem): A
 function heldResources(problem: ScheduleProblem): HeldResource[] {
   return (problem.holds ?? [])
     .filter(({ from, to, count }) => from.length > 0 && to.length > 0 && count > 0)
-    .map(({ resource, count, from, to }) => ({ ...need(problem, resource, count), from, to }));
+    .map(({ resource, count, from, to }) => ({
+      ...need(problem, resource, count),
+      from: from.map((moment) => momentNumber(moment, problem.durations.length)),
+      to: to.map((moment) => momentNumber(moment, problem.durations.length)),
+    }));
 }
 
 function holdsOfEach(holds: readonly HeldResource[], jobs: number): number[][] {
   const touched = lists<number>(jobs);
   holds.forEach(({ from, to }, hold) => {
-    for (const job of new Set([...from, ...to].map(([job]) => job))) touched[job]!.push(hold);
+    for (const job of new Set([...from, ...to].map((moment) => jobAt(moment, jobs))))
+      touched[job]!.push(hold);
   });
   return touched;
 }

@@ -1,35 +1,39 @@
-import { leastFirst } from '../../least-first.ts';
-import type { Ground } from '../ground/ground.ts';
+import type { Basis } from '../ground/ground.ts';
+import { freeFirst, row, take } from './row.ts';
+
+/** For each job the jobs of its block that it pushes. None is pushed in a circle: it starts later, or has a later index. */
+export function pushedWithin({ prepared, earliest }: Basis): readonly (readonly number[])[] {
+  const { outOf, blockOf, durations } = prepared;
+  const isLater = (a: number, b: number): boolean =>
+    earliest[a]! - earliest[b]! > 0 || (earliest[a] === earliest[b] && a > b);
+  return durations.map((_, job) =>
+    outOf[job]!.filter(({ to, least }) => blockOf[to] === blockOf[job] && least >= 0 && isLater(to, job)).map(
+      ({ to }) => to,
+    ),
+  );
+}
 
 /** The jobs of a block in the order in which they are placed: by rank, but none before one that must come earlier. */
 export function orderWithin(
   block: readonly number[],
-  rank: readonly number[],
-  ground: Ground,
+  rank: ArrayLike<number>,
+  pushed: readonly (readonly number[])[],
 ): readonly number[] {
   if (block.length === 1) return block;
-  const next = new Map(block.map((job) => [job, followersWithin(job, ground)]));
-  const pending = new Map(block.map((job) => [job, 0]));
-  for (const job of [...next.values()].flat()) pending.set(job, pending.get(job)! + 1);
-  const ready = leastFirst<number>((a, b) => rank[a]! - rank[b]!);
-  for (const job of block) if (pending.get(job) === 0) ready.add(job);
+  const inLine = block.toSorted((a, b) => rank[a]! - rank[b]!);
+  const pending = new Map<number, number>();
+  for (const job of block) for (const next of pushed[job]!) pending.set(next, (pending.get(next) ?? 0) + 1);
+  if (pending.size === 0) return inLine;
+  const placeOf = new Map(inLine.map((job, place) => [job, place]));
+  const ready = row(block.length);
+  for (const job of block) if (!pending.has(job)) take(ready, placeOf.get(job)!);
   const order: number[] = [];
-  for (let job = ready.next(); job !== undefined; job = ready.next()) {
-    order.push(job);
-    for (const follower of next.get(job)!) {
-      pending.set(follower, pending.get(follower)! - 1);
-      if (pending.get(follower) === 0) ready.add(follower);
+  for (let place = freeFirst(ready); place >= 0; place = freeFirst(ready)) {
+    order.push(inLine[place]!);
+    for (const next of pushed[inLine[place]!]!) {
+      pending.set(next, pending.get(next)! - 1);
+      if (pending.get(next) === 0) take(ready, placeOf.get(next)!);
     }
   }
   return order;
-}
-
-/** Jobs of the same block that a job pushes: never back in a circle, since all go to a later start or a later index. */
-function followersWithin(job: number, { prepared, earliest }: Ground): number[] {
-  const { outOf, blockOf } = prepared;
-  const isLater = (other: number): boolean =>
-    earliest[other]! > earliest[job]! || (earliest[other] === earliest[job] && other > job);
-  return outOf[job]!.filter(({ to, least }) => blockOf[to] === blockOf[job] && least >= 0 && isLater(to)).map(
-    ({ to }) => to,
-  );
 }

@@ -1,13 +1,15 @@
-import { leastFirst, type LeastFirst } from '../../least-first.ts';
 import type { Prepared } from '../ground/prepared.ts';
+import { freeAll, freeFirst, row, take, type Row } from './row.ts';
 
 /**
  * Which block is placed next: of those whose forerunners all have a place, the first in line. A block that waits for
  * something held without a known end stands aside until it is given back.
  */
 export interface Queue {
-  /** Takes the next block out; `undefined` when nothing can go on (or all have a place). */
-  next(): number | undefined;
+  /** Begins anew, with all blocks in the order of `rank` (for each job its place in the line, each number once). */
+  lineUp(rank: Int32Array): void;
+  /** Takes the next block out; -1 when nothing can go on (or all have a place). */
+  next(): number;
   /** Lets the followers of a block come, now that it has a place. */
   placed(block: number): void;
   /** The block that was taken out stands aside until this usage is given back. */
@@ -18,57 +20,84 @@ export interface Queue {
   goBackTo(block: number): number[];
 }
 
-/** A line of all blocks, in the order of `rank` (for each job its place, each number once). */
-export function queue(prepared: Prepared, rank: readonly number[]): Queue {
-  const first = prepared.blocks.map((block) => Math.min(...block.map((job) => rank[job]!)));
-  const line = (): LeastFirst<number> => leastFirst((a, b) => first[a]! - first[b]!);
-  const { followers } = prepared;
+export function queue({ blocks, followers, usages, durations }: Prepared): Queue {
+  const jobs = durations.length;
+  const blockAt = new Int32Array(jobs);
+  const placeOf = new Int32Array(blocks.length);
+  const pending = new Int32Array(blocks.length);
+  const forerunners = new Int32Array(blocks.length);
+  for (const next of followers) for (const follower of next) forerunners[follower]!++;
+  const wokenFrom = new Int32Array(blocks.length);
+  const ready = row(jobs);
+  const parked: (Row | undefined)[] = Array.from({ length: usages });
   const sequence: number[] = [];
-  const wokenFrom = new Map<number, number>();
-  let [ready, parked, placedAtLastCall] = [line(), new Map<number, LeastFirst<number>>(), -1];
-  let pending: number[] = [];
+  let placedAtLastCall = -1;
 
-  const lineUp = (): void => {
-    [ready, parked, placedAtLastCall] = [line(), new Map(), -1];
-    const done = new Set(sequence);
-    pending = prepared.blocks.map(() => 0);
-    followers.forEach((next, block) => !done.has(block) && next.forEach((follower) => pending[follower]!++));
-    pending.forEach((count, block) => count === 0 && !done.has(block) && ready.add(block));
+  /** All but those in `sequence`, which have their places. */
+  const begin = (): void => {
+    freeAll(ready);
+    for (const line of parked) if (line) freeAll(line);
+    wokenFrom.fill(-1);
+    placedAtLastCall = -1;
+    pending.set(forerunners);
+    for (const block of sequence) {
+      pending[block] = -1;
+      for (const follower of followers[block]!) pending[follower]!--;
+    }
+    for (let block = 0; block < blocks.length; block++)
+      if (pending[block] === 0) take(ready, placeOf[block]!);
   };
-  const wakeOne = (usage: number): boolean => {
-    const block = parked.get(usage)?.next();
-    if (block === undefined) return false;
-    ready.add(block);
-    wokenFrom.set(block, usage);
+  const nextOf = (line: Row): number => {
+    const place = freeFirst(line);
+    return place < 0 ? -1 : blockAt[place]!;
+  };
+  const wake = (usage: number): boolean => {
+    const line = parked[usage];
+    const block = line ? nextOf(line) : -1;
+    if (block < 0) return false;
+    take(ready, placeOf[block]!);
+    wokenFrom[block] = usage;
     return true;
   };
   /** All who stand aside may try once more; twice without progress is a deadlock. */
-  const lastCall = (): number | undefined => {
-    if (placedAtLastCall === sequence.length) return undefined;
+  const lastCall = (): number => {
+    if (placedAtLastCall === sequence.length) return -1;
     placedAtLastCall = sequence.length;
-    for (const usage of parked.keys()) while (wakeOne(usage));
-    return ready.next();
+    for (let usage = 0; usage < usages; usage++) while (wake(usage));
+    return nextOf(ready);
   };
 
-  lineUp();
   return {
-    next: () => ready.next() ?? lastCall(),
+    lineUp(rank) {
+      sequence.length = 0;
+      for (let block = 0; block < blocks.length; block++) {
+        let first = jobs;
+        for (const job of blocks[block]!) first = Math.min(first, rank[job]!);
+        placeOf[block] = first;
+        blockAt[first] = block;
+      }
+      begin();
+    },
+    next() {
+      const block = nextOf(ready);
+      return block < 0 ? lastCall() : block;
+    },
     placed(block) {
       sequence.push(block);
-      for (const follower of followers[block]!) if (--pending[follower]! === 0) ready.add(follower);
-      const usage = wokenFrom.get(block);
-      wokenFrom.delete(block);
-      if (usage !== undefined) wakeOne(usage);
+      for (const follower of followers[block]!)
+        if (--pending[follower]! === 0) take(ready, placeOf[follower]!);
+      const usage = wokenFrom[block]!;
+      wokenFrom[block] = -1;
+      if (usage >= 0) wake(usage);
     },
     park(block, usage) {
-      wokenFrom.delete(block);
-      if (!parked.has(usage)) parked.set(usage, line());
-      parked.get(usage)!.add(block);
+      wokenFrom[block] = -1;
+      take((parked[usage] ??= row(jobs)), placeOf[block]!);
     },
-    wake: (usage) => void wakeOne(usage),
+    wake,
     goBackTo(block) {
       const back = sequence.splice(sequence.lastIndexOf(block)).reverse();
-      lineUp();
+      begin();
       return back;
     },
   };

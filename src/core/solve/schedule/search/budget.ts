@@ -11,6 +11,9 @@ export function isLeft({ schedules, placements }: Left): boolean {
   return schedules > 0 && placements > 0;
 }
 
+/** To judge so many jobs costs as much as to place one. */
+export const judged = 25;
+
 /** Whether no schedule can be better, but for later starts. */
 export function isIdeal({ bound, leastChanges }: Ground, [late, , changes, end]: Score): boolean {
   return late === 0 && end === bound && changes <= leastChanges;

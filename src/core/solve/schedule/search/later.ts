@@ -1,7 +1,9 @@
-import { groundOf, type Ground } from '../ground/ground.ts';
+import { groundOf } from '../ground/ground.ts';
 import { mirrored } from '../mirrored.ts';
-import { place } from '../placing/placing.ts';
-import { compareScores, score, type Scored } from './score.ts';
+import { place, placer } from '../placing/placing.ts';
+import { compareScores, type Scored } from './score.ts';
+import type { Search } from './search.ts';
+import { rankOf } from './rules.ts';
 
 /**
  * The same schedule with every job as late as it can be: nothing ends later than the whole, and nobody
@@ -9,24 +11,25 @@ import { compareScores, score, type Scored } from './score.ts';
  *
  *     |saw|     |drill|paint|   ->        |saw|drill|paint|
  */
-export function later(ground: Ground, given: Scored): Scored {
+export function later({ ground, judge }: Search, given: Scored): Scored {
   const { starts, ends } = given;
   const { problem, prepared } = ground;
   const at = given.score[3];
   const deadlines = prepared.deadlines.map((minute) => Math.min(minute, at));
   const mirror = groundOf(mirrored({ ...problem, deadlines }, at));
   if ('impossible' in mirror) return given;
-  const order = [...ends.keys()].sort((a, b) => ends[b]! - ends[a]! || starts[b]! - starts[a]!);
-  const rank: number[] = [];
-  order.forEach((job, index) => (rank[job] = index));
+  const line = [...prepared.durations.keys()].sort((a, b) => ends[b]! - ends[a]! || starts[b]! - starts[a]!);
+  const placing = placer(mirror);
+  const most = { work: 4 * line.length + 100, end: at - prepared.from, late: 0 };
   let best = given;
   for (const inLine of [true, false]) {
-    const placed = place(mirror, rank, 4 * order.length + 100, inLine);
-    if ('stuck' in placed) continue;
-    const starts = placed.ends.map((end) => at - end);
-    const ends = placed.starts.map((start) => at - start);
-    if (starts.some((start, job) => start < prepared.releases[job]!)) continue;
-    const late = { starts, ends, score: score(ground, { starts, ends }, order.toReversed()) };
+    if (place(placing, rankOf(line), most, inLine)) continue;
+    const { board } = placing.making;
+    const times = {
+      starts: board.ends.map((end) => at - end),
+      ends: board.starts.map((start) => at - start),
+    };
+    const late = { ...times, score: judge.score(times) };
     if (compareScores(late.score, best.score) < 0) best = late;
   }
   return best;

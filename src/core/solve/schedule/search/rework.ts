@@ -1,15 +1,14 @@
 import { isPlaced, put, takeOff, type Board } from '../ground/board.ts';
-import { isIdeal, isLeft, type Left } from './budget.ts';
+import { isIdeal, isLeft, judged, type Left } from './budget.ts';
 import type { Draw } from '../../draw.ts';
 import type { Ground } from '../ground/ground.ts';
 import { orderWithin } from '../placing/order-within.ts';
-import { newMaking, placeBlock, type Making } from '../placing/place-block.ts';
-import { compareScores, score, type Score, type Scored } from './score.ts';
+import { beginAnew, forgetFull, placeBlock } from '../placing/place-block.ts';
+import { compareScores, type Score, type Scored } from './score.ts';
+import type { Search } from './search.ts';
 
 /** A schedule on a board that changes stretch by stretch. */
-interface Bench {
-  readonly ground: Ground;
-  readonly making: Making;
+interface Bench extends Search {
   /** All jobs, in the order of their starts. */
   readonly order: number[];
   best: Scored;
@@ -24,15 +23,17 @@ interface Bench {
  * @source Large neighbourhood search: Shaw, Using constraint programming and local search methods to solve vehicle
  *         routing problems (1998); from memory.
  */
-export function rework(ground: Ground, given: Scored, left: Left, draw: Draw): Scored {
+export function rework(work: Search, given: Scored, left: Left): Scored {
+  const { ground } = work;
   const { starts } = given;
-  const making = newMaking(ground, mostTries);
-  const order = [...starts.keys()].sort((a, b) => starts[a]! - starts[b]!);
+  const { making } = work.placer;
+  beginAnew(making, mostTries, false);
+  const order = Array.from(starts, (_, job) => job).sort((a, b) => starts[a]! - starts[b]!);
   for (const job of order) put(making.board, job, starts[job]!);
-  const bench: Bench = { ground, making, order, best: given };
+  const bench: Bench = { ...work, order, best: given };
   while (isLeft(left) && !isIdeal(ground, bench.best.score)) {
     making.work = 0;
-    tryStretch(bench, draw);
+    tryStretch(bench);
     left.schedules--;
     left.placements -= making.work + order.length / judged;
   }
@@ -41,27 +42,26 @@ export function rework(ground: Ground, given: Scored, left: Left, draw: Draw): S
 
 /** Places looked for to put one stretch back; blocks bound both ways could be tried for ever. */
 const mostTries = 500;
-/** To judge so many jobs costs as much as to place one. */
-const judged = 10;
 
-function tryStretch(bench: Bench, draw: Draw): void {
-  const { making, ground, order, best } = bench;
+function tryStretch(bench: Bench): void {
+  const { placer, ground, order, best, draw } = bench;
+  const { making } = placer;
   const { board } = making;
   const { blocks, blockOf } = ground.prepared;
   const from = draw(order.length);
-  const stretch = order.slice(from, from + 2 + draw(2 << draw(6)));
-  const chosen = [...new Set(stretch.map((job) => blockOf[job]!))];
+  const to = from + 2 + draw(2 << draw(6));
+  const chosen = [...new Set(order.slice(from, to).map((job) => blockOf[job]!))];
   const off = chosen.flatMap((block) => blocks[block]!.map((job) => [job, board.starts[job]!] as const));
   for (const [job] of off) takeOff(board, job);
   making.inLine = draw(3) > 0;
   making.front = Math.min(...off.map(([, start]) => start));
-  making.full.clear();
+  forgetFull(making);
   if (putBack(bench, inOtherOrder(chosen, ground, draw))) {
-    const next = score(ground, board, order);
+    const next = bench.judge.score(board, best.score);
     if (isWelcome(next, best.score)) {
       order.sort((a, b) => board.starts[a]! - board.starts[b]!);
       if (compareScores(next, best.score) >= 0) return;
-      bench.best = { starts: [...board.starts], ends: [...board.ends], score: next };
+      bench.best = { starts: board.starts.slice(), ends: board.ends.slice(), score: next };
       return;
     }
   }
@@ -89,11 +89,12 @@ function inOtherOrder(chosen: readonly number[], { prepared }: Ground, draw: Dra
 }
 
 /** Gives blocks their places again, the first that can come first; whether all have one. */
-function putBack({ making, ground }: Bench, wanted: readonly number[]): boolean {
+function putBack({ placer, ground }: Bench, wanted: readonly number[]): boolean {
+  const { making, pushed } = placer;
   const waiting = [...wanted];
   for (let at = 0; at < waiting.length;) {
     const block = ground.prepared.blocks[waiting[at]!]!;
-    const jobs = orderWithin(block, ground.earliest, ground);
+    const jobs = orderWithin(block, ground.earliest, pushed);
     const isIn = isReady(making.board, waiting[at]!) && !placeBlock(making, jobs);
     if (isIn) waiting.splice(at, 1);
     at = isIn ? 0 : at + 1;

@@ -3,6 +3,13 @@ import type { Ground } from '../ground/ground.ts';
 /** An order of all jobs, first in line first. */
 export type Line = readonly number[];
 
+/** For each job its place in a line. */
+export function rankOf(line: Line): Int32Array {
+  const rank = new Int32Array(line.length);
+  for (let place = 0; place < line.length; place++) rank[line[place]!] = place;
+  return rank;
+}
+
 /** Lines of jobs to begin with, each by another idea of what is urgent. Ties go by kind, then by index. */
 export function* rules(ground: Ground): Generator<Line> {
   yield modelByModel(ground);
@@ -65,8 +72,9 @@ function sharesOfKind(kinds: readonly number[]): number[] {
 
 function lineBy({ prepared }: Ground, ...urgencies: ((job: number) => number)[]): Line {
   const { durations, kinds } = prepared;
+  const urgent = urgencies.map((urgency) => Float64Array.from(durations, (_, job) => urgency(job)));
   const compare = (a: number, b: number): number => {
-    for (const urgency of urgencies) if (urgency(a) !== urgency(b)) return urgency(a) - urgency(b);
+    for (const of of urgent) if (of[a] !== of[b]) return of[a]! - of[b]!;
     return kinds[a]! - kinds[b]! || a - b;
   };
   return [...durations.keys()].sort(compare);

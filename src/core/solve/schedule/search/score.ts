@@ -1,10 +1,10 @@
-import { assignCrew } from '../crew.ts';
+import { choose, crewOf } from '../crew.ts';
 import type { Ground } from '../ground/ground.ts';
 
 /** Times of a schedule, job by job. */
 export interface Times {
-  readonly starts: readonly number[];
-  readonly ends: readonly number[];
+  readonly starts: ArrayLike<number>;
+  readonly ends: ArrayLike<number>;
 }
 
 /**
@@ -26,18 +26,46 @@ export interface Scored extends Times {
   readonly score: Score;
 }
 
-/** @param order  All jobs; the nearer to the order of starts, the quicker. */
-export function score(ground: Ground, times: Times, order: readonly number[]): Score {
+/** What judges schedules of one ground. */
+export interface Judge {
+  /** @param worst  The changes of a schedule that is worse already by its end are not counted: `Infinity`. */
+  readonly score: (times: Times, worst?: Score) => Score;
+  /** Of the schedule scored last, for each job of the crew: the how-manieth block of one kind in one hand it is in. */
+  readonly blockOf: Int32Array;
+}
+
+export function judgeOf(ground: Ground): Judge {
   const { deadlines, from } = ground.prepared;
-  let [late, end, starts] = [0, from, 0];
-  times.ends.forEach((minute, job) => {
-    late += Math.max(0, minute - deadlines[job]!);
-    end = Math.max(end, minute);
-    starts += times.starts[job]!;
-  });
-  const thousandths = Math.ceil(((end - ground.bound) * 1000) / Math.max(1, ground.bound - from));
-  const changes = changesOfTask(ground, times, order);
-  return [late, Math.max(1, thousandths), changes, end, ground.problem.latest ? -starts : starts];
+  const { changesOf, blockOf } = changesOfTask(ground);
+  const score = (times: Times, worst?: Score): Score => {
+    const { starts, ends } = times;
+    let [late, end, sum] = [0, from, 0];
+    for (let job = 0; job < starts.length; job++) {
+      const minute = ends[job]!;
+      if (minute > deadlines[job]!) late += minute - deadlines[job]!;
+      if (minute > end) end = minute;
+      sum += starts[job]!;
+    }
+    const thousandths = Math.max(1, Math.ceil(((end - ground.bound) * 1000) / thousand(ground)));
+    const isWorse = worst && (late - worst[0] || thousandths - worst[1]) > 0;
+    return [
+      late,
+      thousandths,
+      isWorse ? Infinity : changesOf(times),
+      end,
+      ground.problem.latest ? -sum : sum,
+    ];
+  };
+  return { score, blockOf };
+}
+
+/** The latest end that is no worse than that of a score. */
+export function latestEnd(ground: Ground, [, thousandths]: Score): number {
+  return ground.bound + Math.floor((thousandths * thousand(ground)) / 1000);
+}
+
+function thousand({ bound, prepared }: Ground): number {
+  return Math.max(1, bound - prepared.from);
 }
 
 /** Below zero where `a` is the better, by its first `numbers`. */
@@ -46,36 +74,52 @@ export function compareScores(a: Score, b: Score, numbers = 5): number {
   return 0;
 }
 
-/** How often somebody goes on with another kind of job than the one before. */
-function changesOfTask(ground: Ground, times: Times, order: readonly number[]): number {
-  const { kinds } = ground.prepared;
-  let changes = 0;
-  for (const row of rowsOfWork(ground, times, order)) {
-    row.forEach((job, index) => index > 0 && kinds[job] !== kinds[row[index - 1]!] && changes++);
-  }
-  return changes;
-}
-
-/** What each of the crew does, one job after the other; all that counts in one row where there is no crew. */
-function rowsOfWork(
-  { problem, prepared }: Ground,
-  { starts, ends }: Times,
-  order: readonly number[],
-): number[][] {
-  const { kinds, isCrew } = prepared;
+/**
+ * What counts how often somebody goes on with another kind of job than the one before; all are one where there is no
+ * crew. It uses the same lists again and again.
+ */
+function changesOfTask({ problem, prepared }: Ground): {
+  changesOf: (times: Times) => number;
+  blockOf: Int32Array;
+} {
   const { crew, demands, capacities } = problem;
-  const counted = order.filter((job) => isCrew[job] && kinds[job]! >= 0 && ends[job]! > starts[job]!);
-  counted.sort((a, b) => starts[a]! - starts[b]! || kinds[a]! - kinds[b]! || a - b);
-  if (crew === undefined) return [counted];
-  const works = counted.map((job) => ({
-    start: starts[job]!,
-    end: ends[job]!,
-    people: demands[job]![crew]!,
-    task: kinds[job]!,
-  }));
-  const rows: number[][] = [];
-  assignCrew(works, capacities[crew]!).forEach((people, index) => {
-    for (const person of people) (rows[person] ??= []).push(counted[index]!);
-  });
-  return rows.filter((row) => row);
+  const { kinds, isCrew, durations, from } = prepared;
+  const all = [...durations.keys()].filter((job) => isCrew[job] && kinds[job]! >= 0 && durations[job]! > 0);
+  const counted = all.sort((a, b) => kinds[a]! - kinds[b]! || a - b);
+  const people = counted.map((job) => (crew === undefined ? 1 : demands[job]![crew]!));
+  const most = people.reduce((sum, count) => sum + count, 0);
+  const persons = crew === undefined ? 1 : Math.min(capacities[crew]!, most);
+  const { task, freeFrom, left } = crewOf(persons, counted.length);
+  const inHand = new Int32Array(persons);
+  const blockOf = new Int32Array(durations.length).fill(-1);
+  const inOrder = new Float64Array(counted.length);
+  const changesOf = ({ starts, ends }: Times): number => {
+    task.fill(-1);
+    freeFrom.fill(-Infinity);
+    left.fill(0);
+    counted.forEach((job, at) => {
+      left[kinds[job]!]!++;
+      inOrder[at] = (starts[job]! - from) * counted.length + at;
+    });
+    inOrder.sort();
+    let [changes, blocks] = [0, 0];
+    for (const key of inOrder) {
+      const at = key % counted.length;
+      const job = counted[at]!;
+      const kind = kinds[job]!;
+      for (let chosen = 0; chosen < people[at]!; chosen++) {
+        const person = crew === undefined ? 0 : choose({ task, freeFrom, left }, starts[job]!, kind);
+        if (task[person] !== kind) {
+          if (task[person]! >= 0) changes++;
+          inHand[person] = blocks++;
+        }
+        task[person] = kind;
+        freeFrom[person] = ends[job]!;
+        blockOf[job] = inHand[person]!;
+      }
+      left[kind]!--;
+    }
+    return changes;
+  };
+  return { changesOf, blockOf };
 }

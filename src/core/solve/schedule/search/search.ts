@@ -1,18 +1,29 @@
 import { drawer, type Draw } from '../../draw.ts';
 import { families } from '../ground/families.ts';
 import type { Ground } from '../ground/ground.ts';
+import { consecutive } from './consecutive.ts';
+import { inTurn } from './in-turn.ts';
 import { later } from './later.ts';
 import { movesOf } from './moves.ts';
-import { place } from '../placing/placing.ts';
+import { place, placer, type Placer } from '../placing/placing.ts';
 import type { Obstacle } from '../problem.ts';
-import { isIdeal, isLeft, type Left } from './budget.ts';
+import { isIdeal, isLeft, judged, type Left } from './budget.ts';
 import { rework } from './rework.ts';
-import { rules, type Line } from './rules.ts';
-import { compareScores, score, type Scored } from './score.ts';
+import { rankOf, rules, type Line } from './rules.ts';
+import { compareScores, judgeOf, latestEnd, type Judge, type Scored } from './score.ts';
 
 interface Candidate extends Scored {
   readonly line: Line;
   readonly work: number;
+}
+
+/** What a search works with, all along. */
+export interface Search {
+  readonly ground: Ground;
+  readonly draw: Draw;
+  readonly judge: Judge;
+  readonly placer: Placer;
+  readonly inTurn: (line: Line) => Line;
 }
 
 /**
@@ -25,18 +36,24 @@ interface Candidate extends Scored {
 export function search(ground: Ground, budget: number): Scored | { stuck: Obstacle } {
   const { placements = Infinity, latest } = ground.problem;
   const left: Left = { schedules: budget, placements };
-  const draw = drawer();
-  const first = firstSchedule(ground, left, draw);
+  const work = {
+    ground,
+    draw: drawer(),
+    judge: judgeOf(ground),
+    placer: placer(ground),
+    inTurn: inTurn(ground),
+  };
+  const first = firstSchedule(work, left);
   if ('stuck' in first) return first;
   const jobs = first.line.length;
   const [forStretches, forLines] = shared(left, jobs / (jobs + evenJobs));
-  const better = improve(ground, first, forLines, draw);
-  const found = rework(ground, better, forStretches, draw);
-  return latest ? later(ground, found) : found;
+  const better = improve(work, first, forLines);
+  const found = rework(work, better, forStretches);
+  return consecutive(work, latest ? later(work, found) : found);
 }
 
 /** With so many jobs, changes of stretches and of the whole line have equal shares of the budget. */
-const evenJobs = 300;
+const evenJobs = 100;
 
 function shared({ schedules, placements }: Left, part: number): [Left, Left] {
   const some = Math.floor(schedules * part);
@@ -46,30 +63,31 @@ function shared({ schedules, placements }: Left, part: number): [Left, Left] {
   ];
 }
 
-function firstSchedule(ground: Ground, left: Left, draw: Draw): Candidate | { stuck: Obstacle } {
+function firstSchedule(work: Search, left: Left): Candidate | { stuck: Obstacle } {
   let best: Candidate | undefined;
   let stuck: Obstacle | undefined;
   const tryLine = (line: Line): void => {
-    const found = placeLine(ground, line, left, best);
+    const found = placeLine(work, line, left, best);
     if ('stuck' in found) stuck ??= found.stuck;
     else if (!best || compareScores(found.score, best.score) < 0) best = found;
   };
-  for (const line of rules(ground)) if (isLeft(left) || !(best ?? stuck)) tryLine(line);
-  const line = [...ground.prepared.durations.keys()];
-  for (let tried = 0; !best && tried < mostShuffled && isLeft(left); tried++) tryLine(shuffled(line, draw));
+  for (const line of rules(work.ground)) if (isLeft(left) || !(best ?? stuck)) tryLine(line);
+  const line = [...work.ground.prepared.durations.keys()];
+  for (let tried = 0; !best && tried < mostShuffled && isLeft(left); tried++)
+    tryLine(shuffled(line, work.draw));
   return best ?? { stuck: stuck! };
 }
 
 /** So many lines at random are tried where no rule leads to a schedule. */
 const mostShuffled = 20;
 
-function improve(ground: Ground, first: Candidate, left: Left, draw: Draw): Candidate {
-  const { prepared } = ground;
-  const moves = movesOf(families(prepared), prepared.kinds);
+function improve(work: Search, first: Candidate, left: Left): Candidate {
+  const { ground, draw } = work;
+  const moves = movesOf(families(ground.prepared), ground.prepared.kinds);
   let best = first;
   while (isLeft(left) && !isIdeal(ground, best.score)) {
     const line = moves[draw(moves.length)]!(best.line, draw);
-    const next = placeLine(ground, line, left, best, draw(2) === 0);
+    const next = placeLine(work, line, left, best, draw(2) === 0);
     if ('stuck' in next || compareScores(next.score, best.score, 4) > 0) continue;
     best = { ...next, line: inOrderOfStarts(next) };
   }
@@ -91,20 +109,30 @@ function shuffled(line: Line, draw: Draw): Line {
   return mixed;
 }
 
-/** A schedule by a line, unless it takes far more work than the best one did; the first may take more than is left. */
+/**
+ * A schedule by a line, unless it turns out worse than the best one, or takes far more work; the first may take more
+ * than is left.
+ */
 function placeLine(
-  ground: Ground,
-  line: Line,
+  { ground, placer, judge, inTurn }: Search,
+  given: Line,
   left: Left,
   best: Candidate | undefined,
   inLine = false,
 ): Candidate | { stuck: Obstacle } {
-  const rank: number[] = [];
-  line.forEach((job, place) => (rank[job] = place));
+  const line = inTurn(given);
+  const { making } = placer;
   const allowed = Math.max(left.placements, 4 * line.length);
-  const most = best ? 4 * best.work : 2000 + 100 * line.length;
-  const placed = place(ground, rank, Math.min(allowed, most), inLine);
+  const most = {
+    work: Math.min(allowed, best ? 4 * best.work : 2000 + 100 * line.length),
+    end: best ? latestEnd(ground, best.score) : Infinity,
+    late: best ? best.score[0] : Infinity,
+  };
+  const stuck = place(placer, rankOf(line), most, inLine);
   left.schedules--;
-  left.placements -= placed.work;
-  return 'stuck' in placed ? placed : { ...placed, line, score: score(ground, placed, line) };
+  left.placements -= making.work + line.length / judged;
+  if (stuck) return { stuck };
+  const { starts, ends } = making.board;
+  const score = judge.score(making.board, best?.score);
+  return { line, work: making.work, starts: starts.slice(), ends: ends.slice(), score };
 }
