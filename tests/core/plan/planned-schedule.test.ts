@@ -47,7 +47,7 @@ const times = ({ step, start, end, waitEnd }: PlannedJob): string =>
   [step, clock(start), clock(end), ...(waitEnd > end ? [clock(waitEnd)] : [])].join(' ');
 
 describe('a schedule in the reference week', () => {
-  it('begins at the first opening, and a wait goes on while closed', () => {
+  it('is ready as early as can be, begins as late as that allows, and a wait goes on while closed', () => {
     const guide = {
       steps: inOrder(
         aStep('pour', '10 min', '0 min', { wait: { usual: time('12 h'), ifRoom: {} } }),
@@ -55,16 +55,17 @@ describe('a schedule in the reference week', () => {
       ),
     };
     const plan = scheduled({ guide });
+    // 12 h fit into any night: poured before closing, unmoulded at the next opening; Mon 16:50 to Tue 09:05 is 975 min
     expect(plan.jobs.map(times)).toEqual([
-      'pour Mon 09:00 Mon 09:10 Mon 21:10',
+      'pour Mon 16:50 Mon 17:00 Tue 05:00',
       'unmould Tue 09:00 Tue 09:05',
     ]);
     expect(plan).toMatchObject({
       clock: 'reference-week',
       start: 540,
-      firstHandsOn: 540,
-      makespan: 1445,
-      buildTime: 1445,
+      firstHandsOn: 1010,
+      makespan: 975,
+      buildTime: 975,
       handsOn: 15,
     });
     expect('leadTime' in plan).toBe(false);
@@ -128,7 +129,8 @@ describe('a schedule in the reference week', () => {
   it('lets a machine start in hours and run through the night', () => {
     const print = aStep('print', '20 h', '0 min', { people: 0 });
     const plan = scheduled({ guide: { steps: inOrder(print, aStep('clean', '5 min')) } });
-    expect(plan.jobs.map(times)).toEqual(['print Mon 09:00 Tue 05:00', 'clean Tue 09:00 Tue 09:05']);
+    // 20 h before Tuesday 09:00 is Monday 13:00, when it is open
+    expect(plan.jobs.map(times)).toEqual(['print Mon 13:00 Tue 09:00', 'clean Tue 09:00 Tue 09:05']);
     expect([plan.handsOn, plan.jobs[0]!.builders]).toEqual([5, []]);
   });
 
