@@ -1,12 +1,21 @@
 import type { Pack } from '../core/model/material.ts';
 import type { Program } from '../core/model/program.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import type { Delivery, LineCost, Plan, PlanCost, PlannedLine, Purchase } from '../core/plan/result.ts';
+import type {
+  Delivery,
+  LineCost,
+  Plan,
+  PlanCost,
+  PlannedLine,
+  PlannedSchedule,
+  Purchase,
+} from '../core/plan/result.ts';
 import type { Exact } from '../core/quantity/exact.ts';
 import { printHolding, printMeasure } from '../core/quantity/print.ts';
 import { isoTime } from '../core/time/iso-time.ts';
 import { cuttingJson } from './cutting-json.ts';
 import { lineName } from './line-name.ts';
+import { factsJson, momentOn } from './moment.ts';
 import { inOwnCurrency, moneyText, sumText } from './money-text.ts';
 import { scheduleJson } from './schedule-json.ts';
 
@@ -31,9 +40,13 @@ export function planJson(plan: Plan, { program, materials }: Workspace) {
     warnings: plan.warnings.map(({ code, variant, facts }) => ({
       code,
       ...(variant ? { variant } : {}),
-      facts,
+      facts: factsJson(facts, momentOn(clockOf(plan), program)),
     })),
   };
+}
+
+function clockOf({ schedule }: Plan): PlannedSchedule['clock'] {
+  return ('none' in schedule ? schedule.none.clock?.clock : schedule.clock) ?? 'reference-week';
 }
 
 function demandJson(line: PlannedLine) {

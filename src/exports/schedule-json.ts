@@ -12,7 +12,7 @@ import type {
 import { printDuration } from '../core/time/minutes.ts';
 import { changeJson } from './change-json.ts';
 import { lineName } from './line-name.ts';
-import { type Moment, momentOn } from './moment.ts';
+import { factsJson, type Moment, momentOn } from './moment.ts';
 
 /** The schedule of a plan; why there is none, where there is none, and what would help. */
 export function scheduleJson({ schedule, lines }: Plan, program: Program) {
@@ -36,7 +36,7 @@ function noScheduleJson(
   return {
     none: code,
     ...(variant ? { variant } : {}),
-    facts,
+    facts: factsJson(facts, at),
     helps: helps.map(({ change, ready }) => ({ change: changeJson(change, lines), ready: at(ready) })),
   };
 }

@@ -8,15 +8,12 @@ export function marksAcross({ across, width, by }: CutSheet): readonly Element[]
   const roomy = roomyOnPhone(across, width);
   return across.flatMap((mark) => {
     const { at, label } = mark;
-    const crowded = roomy.has(mark) ? [] : ['is-crowded'];
-    const text = {
-      className: ['cut-edge', ...(by === 'lengths' ? sideOf(mark, width) : []), ...crowded],
-      y: '100%',
-      dy: '1.45em',
-    };
+    const [x, y] = [share(at, width), '100%'];
+    const side = by === 'lengths' ? sideOf(mark, width) : [];
+    const className = ['cut-edge', ...side, ...(roomy.has(mark) ? [] : ['is-crowded'])];
     return [
-      s('rect', { className: ['cut-tick'], x: share(at, width), y: '100%', width: '1', height: '6' }),
-      s('text', { ...text, x: share(at, width) }, label.text),
+      s('rect', { className: ['cut-tick'], x, y, width: '1', height: '6' }),
+      s('text', { className, x, y, dy: '1.45em' }, label.text),
     ];
   });
 }

@@ -89,21 +89,21 @@ describe('the day lists', () => {
 
   it('count the days of the reference week', () => {
     const [first, second] = listOf();
-    expect(first).toMatchObject({ Day: '1', From: '09:00', Builder: '1', Guide: 'Needle block' });
-    // melt: 09:10 to 09:18, then it waits 20 min
+    expect(first).toMatchObject({ Day: '1', From: '16:10', Builder: '1', Guide: 'Needle block' });
+    // begun as late as the night of the fridge lets it: 10 + 8 + 20 + 12 min to 17:00; melt from 16:20 to 16:28
     expect(second).toMatchObject({
       Day: '1',
-      From: '09:10',
+      From: '16:20',
       'Until day': '1',
-      Until: '09:18',
+      Until: '16:28',
       Work: 'Melt, all 4',
       'Waits until day': '1',
-      'Waits until': '09:38',
+      'Waits until': '16:48',
     });
   });
 
   it('have dates, and times by the clock on the wall, where the plan has', () => {
-    expect(listOf({ start: '2026-11-26T16:00' })[0]).toMatchObject({ Day: '2026-12-01', From: '09:00' });
+    expect(listOf({ start: '2026-11-26T16:00' })[0]).toMatchObject({ Day: '2026-12-01', From: '16:10' });
     const zone = aProgram().zone;
     const minute = Date.UTC(2026, 6, 1, 8) / 60_000;
     const work = { from: minute, until: minute + 30, guide: 'g', work: 'w' };

@@ -65,7 +65,8 @@ describe('a plan as JSON', () => {
 
   it('counts minutes of the reference week where no date is set', () => {
     const { schedule, deliveries } = jsonOf(4);
-    expect(schedule).toMatchObject({ start: 540, ready: 1990, makespan: 'PT24H10M', handsOn: 'PT50M' });
+    // Ready at 09:10 of the second day; begun at 16:10, so that the pot is poured by closing time.
+    expect(schedule).toMatchObject({ start: 540, ready: 1990, makespan: 'PT17H', handsOn: 'PT50M' });
     expect(schedule).not.toHaveProperty('leadTime');
     expect(deliveries[0]).toEqual({ supplier: 'craft-shop', goods: '12.80 GBP', charge: '4.95 GBP' });
   });
@@ -90,9 +91,9 @@ describe('a plan as JSON', () => {
       step: 'melt',
       run: 1,
       models: [1, 2, 3, 4],
-      start: 550,
-      end: 558,
-      waitEnd: 578,
+      start: 980,
+      end: 988,
+      waitEnd: 1008,
       people: 1,
       builders: [1],
       places: { stove: 1 },

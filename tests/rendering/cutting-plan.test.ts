@@ -42,7 +42,7 @@ describe('the picture of a cut sheet', () => {
     expect(html(sheet)).toContain('>1</text>');
     expect(html(sheet)).toContain('>Skin 150 × 100</text>');
     expect(html(sheet)).not.toContain('>2</text>');
-    const low = { ...sheet, boxes: [box('7', 0, 0, 300, 24)] };
+    const low = { ...sheet, boxes: [box('7', 0, 0, 300, 32)] };
     expect(html(low)).toContain('class="cut-number is-small"');
     expect(html(low)).not.toContain('Skin 150');
   });
