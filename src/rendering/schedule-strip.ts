@@ -103,7 +103,7 @@ export function percent(thousandths: number): string {
 const nearTheEnd = 930;
 
 /** A label that begins at its tick and the one that ends at the next need so much between them. */
-const twoLabels = 130;
+const twoLabels = 160;
 
 /** Whether no label that ends at the next tick runs over this one. */
 function hasRoom({ at }: Tick, index: number, ticks: readonly Tick[]): boolean {

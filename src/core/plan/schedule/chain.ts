@@ -1,5 +1,7 @@
 import { type Link, criticalChain } from '../../solve/schedule/chain/critical-chain.ts';
-import { mirrored, mirroredTimes } from '../../solve/schedule/mirrored.ts';
+import { type Times, mirrored, mirroredTimes } from '../../solve/schedule/mirrored.ts';
+import type { ScheduleProblem } from '../../solve/schedule/problem.ts';
+import { asEarly } from '../../solve/schedule/search/justified.ts';
 import { runOfJob } from './jobs.ts';
 import type { ChainLink, PlannedJob } from '../result.ts';
 import type { Scheduled } from './schedule-runs.ts';
@@ -14,10 +16,8 @@ type Because = Omit<ChainLink, 'job'>;
  */
 export function chainOf(found: Scheduled, jobs: readonly PlannedJob[], isBackwards: boolean): ChainLink[] {
   const { problem } = found;
-  if (!isBackwards) return linksOf(criticalChain(problem, found), found, found, jobs);
-  const times = mirroredTimes(found);
-  const links = criticalChain(mirrored(problem), times);
-  return turned(linksOf(links, found, times, jobs));
+  if (!isBackwards) return linksOf(problem, found, found, jobs);
+  return turned(linksOf(mirrored(problem), mirroredTimes(found), found, jobs));
 }
 
 /** What binds two runs is told at the later of them. */
@@ -27,20 +27,24 @@ function turned(links: readonly ChainLink[]): ChainLink[] {
 }
 const begun: Because = { because: 'start' };
 
-/** A wait is told with its run; a run that is past is not told. */
+/**
+ * What has time to spare is moved as early as it can be, so that nothing but what decides the end is left in its place.
+ * A wait is told with its run; a run that is past is not told.
+ */
 function linksOf(
-  links: readonly Link[],
+  problem: ScheduleProblem,
+  given: Times,
   found: Scheduled,
-  { starts }: Pick<Scheduled, 'starts'>,
   jobs: readonly PlannedJob[],
 ): ChainLink[] {
+  const [times = given] = asEarly(problem, given, [false]);
   const placeOf = new Map(jobs.map((job, place) => [keyOf(job.line, job.step, job.run), place]));
   const chain: ChainLink[] = [];
-  for (const link of links) {
+  for (const link of criticalChain(problem, times)) {
     const { line, step, run } = runOfJob(link.job, found.jobs);
     const job = placeOf.get(keyOf(line, step.id, run + 1));
     if (job === undefined || chain.at(-1)?.job === job) continue;
-    const because = chain.length === 0 && !isRoot(link) ? begun : inWords(link, found, starts);
+    const because = chain.length === 0 && !isRoot(link) ? begun : inWords(link, found, times.starts);
     chain.push({ job, ...because });
   }
   return chain;

@@ -41,8 +41,7 @@ function generally(ground: Ground): ScheduleResult {
   const { budget = usualBudget } = problem;
   const found = search(ground, isExact(problem) ? Math.ceil(budget / searchedBefore) : budget);
   if ('stuck' in found) return { notFound: found.stuck, lowerBound };
-  const { score } = found;
-  const [starts, ends] = [Array.from(found.starts), Array.from(found.ends)];
+  const { starts, ends, score } = found;
   const late = ends.flatMap((end, job) => (end > prepared.deadlines[job]! ? [job] : []));
   if (late.length > 0) return { notFound: { because: 'deadline', jobs: late }, lowerBound };
   const makespan = score[3] - prepared.from;

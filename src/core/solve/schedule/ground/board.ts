@@ -1,4 +1,5 @@
 import type { Basis } from './ground.ts';
+import type { Times } from '../mirrored.ts';
 import type { Prepared } from './prepared.ts';
 import { earliestBy } from './ties.ts';
 import { clear, nothingUsed, occupy, type Usage } from './usage.ts';
@@ -64,6 +65,11 @@ export function clearBoard({ moments, usages, heldFrom, heldUntil }: Board): voi
   usages.forEach(clear);
   heldFrom.fill(NaN);
   heldUntil.fill(NaN);
+}
+
+/** A copy of the times of all jobs. */
+export function timesOn({ starts, ends }: Board): Times {
+  return { starts: Array.from(starts), ends: Array.from(ends) };
 }
 
 export function isPlaced({ starts }: Board, job: number): boolean {

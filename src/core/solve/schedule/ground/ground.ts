@@ -30,6 +30,16 @@ export interface Ground extends Basis {
 
 /** The ground of a problem, or what proves that it has no schedule. */
 export function groundOf(problem: ScheduleProblem): Ground | { impossible: Obstacle } {
+  const basis = basisOf(problem);
+  if ('impossible' in basis) return basis;
+  const { prepared } = basis;
+  const bound = lowerBound(basis);
+  if (typeof bound !== 'number') return bound;
+  return { ...basis, bound, urgency: tails(prepared, bound), leastChanges: leastChanges(problem, prepared) };
+}
+
+/** The same without any bound. */
+export function basisOf(problem: ScheduleProblem): Basis | { impossible: Obstacle } {
   const prepared = prepare(problem);
   const plain = plainObstacle(prepared);
   if (plain) return { impossible: plain };
@@ -38,10 +48,7 @@ export function groundOf(problem: ScheduleProblem): Ground | { impossible: Obsta
   if (hold) return { impossible: hold };
   const earliest = earliestStarts(prepared);
   if ('impossible' in earliest) return earliest;
-  const ground = { problem, prepared, earliest, tails: tails(prepared), ways };
-  const bound = lowerBound(ground);
-  if (typeof bound !== 'number') return bound;
-  return { ...ground, bound, urgency: tails(prepared, bound), leastChanges: leastChanges(problem, prepared) };
+  return { problem, prepared, earliest, tails: tails(prepared), ways };
 }
 
 /** Each kind has somebody who begins with it or changes to it. */

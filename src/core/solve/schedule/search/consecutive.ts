@@ -1,4 +1,4 @@
-import { clearBoard, earliestBeside, put, type Board } from '../ground/board.ts';
+import { clearBoard, earliestBeside, put, timesOn, type Board } from '../ground/board.ts';
 import type { Ground } from '../ground/ground.ts';
 import { interchangeable } from './in-turn.ts';
 import { compareScores, type Scored } from './score.ts';
@@ -20,7 +20,7 @@ export function consecutive({ ground, placer, judge }: Search, given: Scored): S
     if (!isKept(board, starts)) return false;
     const score = judge.score(board);
     if (compareScores(score, best.score, 4) > 0) return false;
-    best = { starts, ends: board.ends.slice(), score };
+    best = { ...timesOn(board), score };
     return true;
   };
   const leader = leaders(ground);

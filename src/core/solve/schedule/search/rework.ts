@@ -1,4 +1,4 @@
-import { isPlaced, put, takeOff, type Board } from '../ground/board.ts';
+import { isPlaced, put, takeOff, timesOn, type Board } from '../ground/board.ts';
 import { isIdeal, isLeft, judged, type Left } from './budget.ts';
 import type { Draw } from '../../draw.ts';
 import type { Ground } from '../ground/ground.ts';
@@ -28,7 +28,7 @@ export function rework(work: Search, given: Scored, left: Left): Scored {
   const { starts } = given;
   const { making } = work.placer;
   beginAnew(making, mostTries, false);
-  const order = Array.from(starts, (_, job) => job).sort((a, b) => starts[a]! - starts[b]!);
+  const order = [...starts.keys()].sort((a, b) => starts[a]! - starts[b]!);
   for (const job of order) put(making.board, job, starts[job]!);
   const bench: Bench = { ...work, order, best: given };
   while (isLeft(left) && !isIdeal(ground, bench.best.score)) {
@@ -61,7 +61,7 @@ function tryStretch(bench: Bench): void {
     if (isWelcome(next, best.score)) {
       order.sort((a, b) => board.starts[a]! - board.starts[b]!);
       if (compareScores(next, best.score) >= 0) return;
-      bench.best = { starts: board.starts.slice(), ends: board.ends.slice(), score: next };
+      bench.best = { ...timesOn(board), score: next };
       return;
     }
   }

@@ -1,8 +1,9 @@
 import { choose, crewOf } from '../crew.ts';
 import type { Ground } from '../ground/ground.ts';
+import type { Times } from '../mirrored.ts';
 
-/** Times of a schedule, job by job. */
-export interface Times {
+/** Times of a schedule, job by job, as they are on a board too. */
+interface TimesOf {
   readonly starts: ArrayLike<number>;
   readonly ends: ArrayLike<number>;
 }
@@ -29,7 +30,7 @@ export interface Scored extends Times {
 /** What judges schedules of one ground. */
 export interface Judge {
   /** @param worst  The changes of a schedule that is worse already by its end are not counted: `Infinity`. */
-  readonly score: (times: Times, worst?: Score) => Score;
+  readonly score: (times: TimesOf, worst?: Score) => Score;
   /** Of the schedule scored last, for each job of the crew: the how-manieth block of one kind in one hand it is in. */
   readonly blockOf: Int32Array;
 }
@@ -37,7 +38,7 @@ export interface Judge {
 export function judgeOf(ground: Ground): Judge {
   const { deadlines, from } = ground.prepared;
   const { changesOf, blockOf } = changesOfTask(ground);
-  const score = (times: Times, worst?: Score): Score => {
+  const score = (times: TimesOf, worst?: Score): Score => {
     const { starts, ends } = times;
     let [late, end, sum] = [0, from, 0];
     for (let job = 0; job < starts.length; job++) {
@@ -79,7 +80,7 @@ export function compareScores(a: Score, b: Score, numbers = 5): number {
  * crew. It uses the same lists again and again.
  */
 function changesOfTask({ problem, prepared }: Ground): {
-  changesOf: (times: Times) => number;
+  changesOf: (times: TimesOf) => number;
   blockOf: Int32Array;
 } {
   const { crew, demands, capacities } = problem;
@@ -93,7 +94,7 @@ function changesOfTask({ problem, prepared }: Ground): {
   const inHand = new Int32Array(persons);
   const blockOf = new Int32Array(durations.length).fill(-1);
   const inOrder = new Float64Array(counted.length);
-  const changesOf = ({ starts, ends }: Times): number => {
+  const changesOf = ({ starts, ends }: TimesOf): number => {
     task.fill(-1);
     freeFrom.fill(-Infinity);
     left.fill(0);

@@ -1,4 +1,5 @@
 import { drawer, type Draw } from '../../draw.ts';
+import { timesOn } from '../ground/board.ts';
 import { families } from '../ground/families.ts';
 import type { Ground } from '../ground/ground.ts';
 import { consecutive } from './consecutive.ts';
@@ -132,7 +133,6 @@ function placeLine(
   left.schedules--;
   left.placements -= making.work + line.length / judged;
   if (stuck) return { stuck };
-  const { starts, ends } = making.board;
   const score = judge.score(making.board, best?.score);
-  return { line, work: making.work, starts: starts.slice(), ends: ends.slice(), score };
+  return { line, work: making.work, ...timesOn(making.board), score };
 }
