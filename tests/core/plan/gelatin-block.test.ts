@@ -129,7 +129,7 @@ describe('twelve needle blocks', () => {
     expect(schedule.lines[0]!.models).toHaveLength(12);
     expect(plan.tools.map(({ tool, peak, toBuy }) => [tool, peak, toBuy])).toEqual([
       ['stockpot', 1, 0],
-      ['loaf-tin', 4, 0],
+      ['loaf-tin', 6, 0],
       ['scale', 1, 0],
     ]);
   });
