@@ -15,7 +15,7 @@ import type { NoSchedule } from '../result.ts';
 import { type SearchFor, translate } from './translate.ts';
 import { windowsOf } from './windows.ts';
 
-/** Above so many runs the first schedule found is not improved. */
+/** Above so many runs there is work for a few schedules only, and none of them is improved much. */
 export const improvedUpTo = 2_000;
 /** Above so many no schedule is made. */
 export const scheduledUpTo = 20_000;
@@ -24,7 +24,7 @@ export const scheduledUpTo = 20_000;
 export const schedulesOfTry = 10;
 
 /** So many jobs are placed in the usual search. Work, never seconds: the same in every browser. */
-const usualPlacements = 60_000;
+const usualPlacements = 40_000;
 
 /** What a schedule is made of. */
 export interface ToSchedule extends Lines {

@@ -373,6 +373,27 @@ describe('among equally early schedules', () => {
     expect(solved(problem).starts).toEqual([0, 10, 0]);
     expect(solved({ ...problem, latest: true }).starts).toEqual([0, 10, 15]);
   });
+  it('finds an order in which the only builder never idles', () => {
+    // 12 times cut 5 min, glue 3, and 40 min later trim 4: 12 x 12 = 144 min of work, which is the bound
+    const models = [...Array(12).keys()];
+    const problem = jobs(
+      [5, 3, 4].flatMap((minutes) => models.map(() => minutes)),
+      {
+        lags: models.flatMap((model): ScheduleProblem['lags'] => [
+          [model, 12 + model, 0, 'end', 'start'],
+          [12 + model, 24 + model, 40, 'end', 'start'],
+        ]),
+        demands: [...models, ...models, ...models].map(() => [1]),
+        capacities: [1],
+        crew: 0,
+        kinds: [0, 1, 2].flatMap((kind) => models.map(() => kind)),
+        calendars: [{ open: [[0, 1000]] }],
+        calendarOf: [...models, ...models, ...models].map(() => 0),
+        placements: 40_000,
+      },
+    );
+    expect(solved(problem)).toMatchObject({ makespan: 144, optimal: true });
+  });
   it('gives the same schedule for the same problem', () => {
     const durations = [7, 3, 9, 4, 8, 2, 6, 5];
     const problem = jobs(durations, { demands: durations.map((_, job) => [1 + (job % 2)]), capacities: [3] });

@@ -2,7 +2,7 @@ import type { Basis } from './ground.ts';
 import type { Times } from '../mirrored.ts';
 import type { Prepared } from './prepared.ts';
 import { earliestBy } from './ties.ts';
-import { clear, nothingUsed, occupy, type Usage } from './usage.ts';
+import { clear, copyUsage, nothingUsed, occupy, type Usage } from './usage.ts';
 
 /** A schedule in the making: which jobs have a place, and what they use and hold. It is used again and again. */
 export interface Board {
@@ -65,6 +65,14 @@ export function clearBoard({ moments, usages, heldFrom, heldUntil }: Board): voi
   usages.forEach(clear);
   heldFrom.fill(NaN);
   heldUntil.fill(NaN);
+}
+
+/** Makes one board like another of the same ground. */
+export function copyBoard(from: Board, to: Board): void {
+  to.moments.set(from.moments);
+  to.heldFrom.set(from.heldFrom);
+  to.heldUntil.set(from.heldUntil);
+  from.usages.forEach((usage, index) => copyUsage(usage, to.usages[index]!));
 }
 
 /** A copy of the times of all jobs. */

@@ -16,15 +16,14 @@ export function lowerBound(ground: Basis): number | { impossible: Obstacle } {
   earliest.forEach((start, job) => {
     bound = Math.max(bound, prepared.times[job]!.end(start), start + tails[job]!);
   });
-  for (let resource = 0; resource < ground.problem.capacities.length; resource++) {
-    const loads = loadsOf(ground, resource);
-    const hours = commonHours(ground, resource);
-    const end = endOfWork(loads, ground.problem.capacities[resource]!, hours);
+  for (const [resource, loads] of loadsOf(ground).entries()) {
+    const end = endOfWork(loads, ground.problem.capacities[resource]!, commonHours(ground, loads));
     const latest = loads.reduce((most, { deadline }) => Math.max(most, deadline), -Infinity);
-    const jobs = [...new Set(loads.flatMap(({ jobs }) => jobs))];
-    if (end.work === Infinity) return { impossible: { because: 'calendar', jobs, resource } };
-    if (end.work > latest) return { impossible: { because: 'deadline', jobs, resource } };
-    bound = Math.max(bound, end.all, endOfCycles(ground, resource) + afterHolds(ground, resource));
+    if (end.work === Infinity || end.work > latest) {
+      const because = end.work === Infinity ? 'calendar' : 'deadline';
+      return { impossible: { because, jobs: [...new Set(loads.flatMap(({ jobs }) => jobs))], resource } };
+    }
+    bound = Math.max(bound, end.all, endOfCycles(ground, resource) + afterHolds(loads));
   }
   return bound;
 }
@@ -36,29 +35,29 @@ interface Load {
   readonly head: number;
   readonly tail: number;
   readonly deadline: number;
+  readonly isHold: boolean;
 }
 
-function loadsOf(ground: Basis, resource: number): Load[] {
-  const { prepared, earliest, ways } = ground;
+/** Resource by resource. */
+function loadsOf(ground: Basis): Load[][] {
+  const { problem, prepared, earliest, ways } = ground;
   const jobs = prepared.durations.length;
-  const loads: Load[] = [];
+  const loads = problem.capacities.map((): Load[] => []);
   prepared.needs.forEach((needs, job) => {
-    const need = needs.find(({ usage }) => usage === resource);
-    if (!need) return;
-    const minutes = need.count * prepared.durations[job]!;
-    const deadline = prepared.deadlines[job]!;
-    loads.push({ jobs: [job], minutes, head: earliest[job]!, tail: after(jobs + job, ground), deadline });
+    const of = { jobs: [job], head: earliest[job]!, tail: after(jobs + job, ground), isHold: false };
+    for (const { usage, count } of needs) {
+      const minutes = count * prepared.durations[job]!;
+      loads[usage]!.push({ ...of, minutes, deadline: prepared.deadlines[job]! });
+    }
   });
   prepared.holds.forEach(({ usage, count, from, to }, hold) => {
-    if (usage !== resource) return;
-    const head = Math.min(...from.map((moment) => earliestOf(moment, ground)));
-    const tail = Math.min(...to.map((moment) => after(moment, ground)));
-    loads.push({
+    loads[usage]!.push({
       jobs: [...from, ...to].map((moment) => jobAt(moment, jobs)),
       minutes: count * Math.max(0, ...ways[hold]!.map((way) => way.minutes)),
-      head,
-      tail,
+      head: Math.min(...from.map((moment) => earliestOf(moment, ground))),
+      tail: Math.min(...to.map((moment) => after(moment, ground))),
       deadline: Infinity,
+      isHold: true,
     });
   });
   return loads;
@@ -75,11 +74,10 @@ function after(moment: number, { prepared, tails }: Basis): number {
   return isEnd(moment, tails.length) ? Math.max(0, tails[job]! - prepared.times[job]!.longest) : tails[job]!;
 }
 
-/** The least time from the end of a hold of a resource until everything ends. */
-function afterHolds(ground: Basis, resource: number): number {
-  const ends = ground.prepared.holds.flatMap(({ usage, to }) => (usage === resource ? to : []));
-  const times = ends.map((moment) => after(moment, ground));
-  return times.reduce((least, time) => Math.min(least, time), times[0] ?? 0);
+/** The least time from the end of a hold until everything ends. */
+function afterHolds(loads: readonly Load[]): number {
+  const tails = loads.filter(({ isHold }) => isHold).map(({ tail }) => tail);
+  return tails.reduce((least, tail) => Math.min(least, tail), tails[0] ?? 0);
 }
 
 /**
@@ -108,16 +106,10 @@ function worked(from: number, minutes: number, hours?: OpenHours): number {
 }
 
 /** The hours within which all work on a resource lies; `undefined` where there are none in common. */
-function commonHours({ problem, prepared }: Basis, resource: number): OpenHours | undefined {
-  const jobs = problem.durations.map((_, job) => job);
-  const users = jobs.filter((job) => prepared.needs[job]!.some(({ usage }) => usage === resource));
-  const calendars = new Set(
-    users.map((job) =>
-      problem.startsOnly?.[job] || problem.endsOnly?.[job] ? -1 : (problem.calendarOf?.[job] ?? -1),
-    ),
-  );
-  const [calendar = -1] = calendars;
-  const isHeld = prepared.holds.some(({ usage }) => usage === resource);
-  if (calendars.size !== 1 || calendar < 0 || isHeld) return undefined;
-  return openHours(problem.calendars![calendar]!);
+function commonHours({ problem }: Basis, loads: readonly Load[]): OpenHours | undefined {
+  const { calendars, calendarOf, startsOnly, endsOnly } = problem;
+  const hoursOf = ({ jobs: [job], isHold }: Load): number =>
+    isHold || startsOnly?.[job!] || endsOnly?.[job!] ? -1 : (calendarOf?.[job!] ?? -1);
+  const [calendar = -1, ...others] = new Set(loads.map(hoursOf));
+  return others.length > 0 || calendar < 0 ? undefined : openHours(calendars![calendar]!);
 }

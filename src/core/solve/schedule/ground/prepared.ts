@@ -67,7 +67,7 @@ export function prepare(problem: ScheduleProblem): Prepared {
   const needs = jobs.map((_, job) => needsOf(problem, job));
   const holds = heldResources(problem);
   const holdsOf = holdsOfEach(holds, jobs.length);
-  const prepared = {
+  const prepared: Prepared & { likeOf: number[] } = {
     durations: jobs,
     times,
     from,
@@ -85,8 +85,10 @@ export function prepare(problem: ScheduleProblem): Prepared {
     holdsOf,
     isCrew: jobs.map((_, job) => problem.crew === undefined || problem.demands[job]![problem.crew]! > 0),
     usages: problem.capacities.length + 2 * (problem.exclusions ?? []).length,
+    likeOf: [],
   };
-  return { ...prepared, likeOf: alike(problem, prepared) };
+  prepared.likeOf = alike(problem, prepared);
+  return prepared;
 }
 
 function kindsOf({ durations, kinds = [] }: ScheduleProblem): number[] {

@@ -1,6 +1,7 @@
 import { clearBoard, earliestBeside, put, timesOn, type Board } from '../ground/board.ts';
 import type { Ground } from '../ground/ground.ts';
-import { interchangeable } from './in-turn.ts';
+import { mostUsed } from '../ground/usage.ts';
+import { interchangeable } from './interchangeable.ts';
 import { compareScores, type Scored } from './score.ts';
 import type { Search } from './search.ts';
 
@@ -72,8 +73,5 @@ function isKept(board: Board, starts: ArrayLike<number>): boolean {
     const isLate = ends[job]! > prepared.deadlines[job]!;
     if (isLate || earliestBeside(board, job, prepared.releases[job]!) > starts[job]!) return false;
   }
-  return ground.problem.capacities.every((capacity, resource) => {
-    const { used, count } = usages[resource]!;
-    return used.subarray(0, count).every((inUse) => inUse <= capacity);
-  });
+  return ground.problem.capacities.every((capacity, resource) => mostUsed(usages[resource]!) <= capacity);
 }

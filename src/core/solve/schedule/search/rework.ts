@@ -1,4 +1,4 @@
-import { isPlaced, put, takeOff, timesOn, type Board } from '../ground/board.ts';
+import { copyBoard, emptyBoard, isPlaced, put, takeOff, timesOn, type Board } from '../ground/board.ts';
 import { isIdeal, isLeft, judged, type Left } from './budget.ts';
 import type { Draw } from '../../draw.ts';
 import type { Ground } from '../ground/ground.ts';
@@ -11,6 +11,8 @@ import type { Search } from './search.ts';
 interface Bench extends Search {
   /** All jobs, in the order of their starts. */
   readonly order: number[];
+  /** The schedule as it was before the stretch that is tried. */
+  readonly kept: Board;
   best: Scored;
 }
 
@@ -30,43 +32,50 @@ export function rework(work: Search, given: Scored, left: Left): Scored {
   beginAnew(making, mostTries, false);
   const order = [...starts.keys()].sort((a, b) => starts[a]! - starts[b]!);
   for (const job of order) put(making.board, job, starts[job]!);
-  const bench: Bench = { ...work, order, best: given };
-  while (isLeft(left) && !isIdeal(ground, bench.best.score)) {
+  const bench: Bench = { ...work, order, kept: emptyBoard(ground), best: given };
+  copyBoard(making.board, bench.kept);
+  let [spent, most] = [0, left.placements * patience];
+  while (isLeft(left) && spent < most && !isIdeal(ground, bench.best.score)) {
+    const { best } = bench;
     making.work = 0;
     tryStretch(bench);
+    const cost = making.work + order.length / judged;
     left.schedules--;
-    left.placements -= making.work + order.length / judged;
+    left.placements -= cost;
+    spent += cost;
+    if (bench.best !== best) most = spent + (left.placements + spent) * patience;
   }
   return bench.best;
 }
 
+/** So much of what was left may go by without anything better. */
+const patience = 1 / 4;
 /** Places looked for to put one stretch back; blocks bound both ways could be tried for ever. */
 const mostTries = 500;
 
 function tryStretch(bench: Bench): void {
-  const { placer, ground, order, best, draw } = bench;
+  const { placer, ground, kept, order, best, draw } = bench;
   const { making } = placer;
   const { board } = making;
   const { blocks, blockOf } = ground.prepared;
   const from = draw(order.length);
   const to = from + 2 + draw(2 << draw(6));
   const chosen = [...new Set(order.slice(from, to).map((job) => blockOf[job]!))];
-  const off = chosen.flatMap((block) => blocks[block]!.map((job) => [job, board.starts[job]!] as const));
-  for (const [job] of off) takeOff(board, job);
+  for (const block of chosen) for (const job of blocks[block]!) takeOff(board, job);
   making.inLine = draw(3) > 0;
-  making.front = Math.min(...off.map(([, start]) => start));
+  making.front = kept.starts[order[from]!]!;
   forgetFull(making);
   if (putBack(bench, inOtherOrder(chosen, ground, draw))) {
     const next = bench.judge.score(board, best.score);
     if (isWelcome(next, best.score)) {
       order.sort((a, b) => board.starts[a]! - board.starts[b]!);
+      copyBoard(board, kept);
       if (compareScores(next, best.score) >= 0) return;
       bench.best = { ...timesOn(board), score: next };
       return;
     }
   }
-  for (const [job] of off) if (isPlaced(board, job)) takeOff(board, job);
-  for (const [job, start] of off) put(board, job, start);
+  copyBoard(kept, board);
 }
 
 /** No later than the best, and with one change of task more at most: from there the next step may lead further. */

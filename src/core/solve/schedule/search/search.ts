@@ -1,22 +1,15 @@
 import { drawer, type Draw } from '../../draw.ts';
 import { timesOn } from '../ground/board.ts';
-import { families } from '../ground/families.ts';
 import type { Ground } from '../ground/ground.ts';
-import { consecutive } from './consecutive.ts';
-import { inTurn } from './in-turn.ts';
-import { later } from './later.ts';
-import { movesOf } from './moves.ts';
 import { place, placer, type Placer } from '../placing/placing.ts';
 import type { Obstacle } from '../problem.ts';
 import { isIdeal, isLeft, judged, type Left } from './budget.ts';
+import { consecutive } from './consecutive.ts';
+import { later } from './later.ts';
+import { changed } from './moves.ts';
 import { rework } from './rework.ts';
 import { rankOf, rules, type Line } from './rules.ts';
 import { compareScores, judgeOf, latestEnd, type Judge, type Scored } from './score.ts';
-
-interface Candidate extends Scored {
-  readonly line: Line;
-  readonly work: number;
-}
 
 /** What a search works with, all along. */
 export interface Search {
@@ -24,44 +17,37 @@ export interface Search {
   readonly draw: Draw;
   readonly judge: Judge;
   readonly placer: Placer;
-  readonly inTurn: (line: Line) => Line;
 }
 
 /**
- * The best schedule found: one by each rule (where no rule leads to one, by lines drawn at random), then small changes
- * of the line of the best one, then of stretches of it; at last all is moved as late as it may. Same problem, same
- * schedule.
+ * The best schedule found: one by each rule (where no rule leads to one, by lines drawn at random), then stretch by
+ * stretch made better; at last all is moved as late as it may, where that is wanted, and numbers run on. Same problem,
+ * same schedule.
  *
- *     rules -> changes of the line (few jobs: most of the budget) -> stretches (many jobs: most of it) -> later
+ *     rules -> rework -> later -> consecutive
  */
 export function search(ground: Ground, budget: number): Scored | { stuck: Obstacle } {
   const { placements = Infinity, latest } = ground.problem;
   const left: Left = { schedules: budget, placements };
-  const work = {
-    ground,
-    draw: drawer(),
-    judge: judgeOf(ground),
-    placer: placer(ground),
-    inTurn: inTurn(ground),
-  };
+  const work = { ground, draw: drawer(), judge: judgeOf(ground), placer: placer(ground) };
   const first = firstSchedule(work, left);
   if ('stuck' in first) return first;
   const jobs = first.line.length;
-  const [forStretches, forLines] = shared(left, jobs / (jobs + evenJobs));
-  const better = improve(work, first, forLines);
-  const found = rework(work, better, forStretches);
+  const some = share(left, evenJobs / (jobs + evenJobs) / 2);
+  const better = improve(work, first, some);
+  const found = rework(work, better, left);
   return consecutive(work, latest ? later(work, found) : found);
 }
 
-/** With so many jobs, changes of stretches and of the whole line have equal shares of the budget. */
+/** With so many jobs a quarter of the budget is for changes of the line, with few the half. */
 const evenJobs = 100;
 
-function shared({ schedules, placements }: Left, part: number): [Left, Left] {
-  const some = Math.floor(schedules * part);
-  return [
-    { schedules: some, placements: placements * part },
-    { schedules: schedules - some, placements: placements * (1 - part) },
-  ];
+/** Takes a part of what is left. */
+function share(left: Left, part: number): Left {
+  const some = { schedules: Math.floor(left.schedules * part), placements: left.placements * part };
+  left.schedules -= some.schedules;
+  if (some.placements < Infinity) left.placements -= some.placements;
+  return some;
 }
 
 function firstSchedule(work: Search, left: Left): Candidate | { stuck: Obstacle } {
@@ -79,26 +65,26 @@ function firstSchedule(work: Search, left: Left): Candidate | { stuck: Obstacle 
   return best ?? { stuck: stuck! };
 }
 
-/** So many lines at random are tried where no rule leads to a schedule. */
-const mostShuffled = 20;
-
+/** As long as nothing is better, changes of the line of the best one; its line is the order of its starts. */
 function improve(work: Search, first: Candidate, left: Left): Candidate {
   const { ground, draw } = work;
-  const moves = movesOf(families(ground.prepared), ground.prepared.kinds);
   let best = first;
   while (isLeft(left) && !isIdeal(ground, best.score)) {
-    const line = moves[draw(moves.length)]!(best.line, draw);
+    const line = changed(best.line, ground.prepared.kinds, draw);
     const next = placeLine(work, line, left, best, draw(2) === 0);
     if ('stuck' in next || compareScores(next.score, best.score, 4) > 0) continue;
-    best = { ...next, line: inOrderOfStarts(next) };
+    best = { ...next, line: next.line.toSorted((a, b) => next.starts[a]! - next.starts[b]!) };
   }
   return best;
 }
 
-/** The line that a schedule itself suggests: changes of it change more. */
-function inOrderOfStarts({ line, starts }: Candidate): Line {
-  return line.toSorted((a, b) => starts[a]! - starts[b]!);
+interface Candidate extends Scored {
+  readonly line: Line;
+  readonly work: number;
 }
+
+/** So many lines at random are tried where no rule leads to a schedule. */
+const mostShuffled = 20;
 
 /** A line in any order. @source Fisher and Yates, in Durstenfeld's form (1964); from memory. */
 function shuffled(line: Line, draw: Draw): Line {
@@ -115,13 +101,12 @@ function shuffled(line: Line, draw: Draw): Line {
  * than is left.
  */
 function placeLine(
-  { ground, placer, judge, inTurn }: Search,
-  given: Line,
+  { ground, placer, judge }: Search,
+  line: Line,
   left: Left,
   best: Candidate | undefined,
   inLine = false,
 ): Candidate | { stuck: Obstacle } {
-  const line = inTurn(given);
   const { making } = placer;
   const allowed = Math.max(left.placements, 4 * line.length);
   const most = {
@@ -133,6 +118,5 @@ function placeLine(
   left.schedules--;
   left.placements -= making.work + line.length / judged;
   if (stuck) return { stuck };
-  const score = judge.score(making.board, best?.score);
-  return { line, work: making.work, ...timesOn(making.board), score };
+  return { line, work: making.work, ...timesOn(making.board), score: judge.score(making.board, best?.score) };
 }
