@@ -49,6 +49,8 @@ async function bundleNode() {
     define: { BENCHWRIGHT_VERSION: JSON.stringify(version) },
     jsx: 'automatic',
     jsxImportSource: 'hastscript',
+    // It has parts in machine code, which stay in its own package.
+    external: ['sharp'],
     // Some bundled packages are CommonJS and ask for Node's own modules.
     banner: {
       js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",

@@ -9,7 +9,7 @@ import { showMoney, showSum } from './money.ts';
 import { materialName, supplierName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { readingOf } from './readings.ts';
-import { leftText, usedOf } from './show-left.ts';
+import { leftText } from './show-left.ts';
 import { showDeliveries } from './show-deliveries.ts';
 import { showShoppingNotes } from './show-warnings.ts';
 import { type ShownPlan, type ShownPurchase, shown } from './shown.ts';
@@ -33,7 +33,7 @@ function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Wo
   return {
     material,
     name: shown(`${key}.name`, materialName(material, workspace)),
-    needed: shown(`${key}.needed`, amount(usedOf(purchase, plan))),
+    needed: shown(`${key}.needed`, amount(purchase.needed)),
     fromStock: shown(
       `${key}.fromStock`,
       fromStock.value.n === 0n ? '' : fill(planWords.shopping.fromStock, { amount: amount(fromStock) }),

@@ -169,6 +169,7 @@ export const planWords = {
     tool: ['“{step}” needs more of “{tool}” than there are: {has}.', 'There are too few of “{tool}”: {has}.'],
     capacity: ['“{step}” needs more than there is.'],
     calendar: ['“{step}” does not fit in one stretch into the working hours there are for it.'],
+    calendarUntilReady: ['“{step}” does not fit in one stretch into the working hours left until then.'],
     lags: [
       '“{other}” cannot be done in time after “{step}”: the time within which it must be done is too short.',
       '“{step}” cannot be done within its limits.',

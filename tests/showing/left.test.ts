@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Purchase, RowNeed } from '../../src/core/plan/result.ts';
 import { exact, zero } from '../../src/core/quantity/exact.ts';
 import { showDeliveries } from '../../src/showing/show-deliveries.ts';
-import { leftText, usedOf } from '../../src/showing/show-left.ts';
+import { leftText } from '../../src/showing/show-left.ts';
 import { showShopping } from '../../src/showing/show-shopping.ts';
 import { showWork } from '../../src/showing/times.ts';
 import { showWarnings } from '../../src/showing/show-warnings.ts';
@@ -11,28 +11,21 @@ import { at, job, plain, planOf, scheduleOf } from './by-hand.ts';
 
 const spray = (rest: Partial<Purchase> = {}): Purchase => ({
   material: 'oil-spray',
-  needed: { value: exact(400), unit: 'mL' },
+  needed: { value: exact(160), unit: 'mL' },
   fromStock: { value: zero, unit: 'mL' },
   packs: [{ pack: 0, count: 1 }],
   cost: exact('21/5'),
-  left: { value: zero, unit: 'mL' },
+  left: { value: exact(240), unit: 'mL' },
   ...rest,
 });
 
 describe('what is left of a can that does 30 models', () => {
-  it('for 12 of them is 240 mL, though the can was bought whole', () => {
-    // 400 mL x 12/30 = 160 mL used.
+  it('is told as it is measured', () => {
     expect(plain(leftText(spray(), planOf(12)))).toBe('240 mL');
-    expect(usedOf(spray(), planOf(12)).value.equals(160)).toBe(true);
   });
 
-  it('counts what is over of whole packs with it', () => {
-    const left = { value: exact(400), unit: 'mL' };
-    expect(plain(leftText(spray({ left }), planOf(12)))).toBe('640 mL');
-  });
-
-  it('is nothing for 30', () => {
-    expect(leftText(spray(), planOf(30))).toBe('–');
+  it('is a dash where nothing is', () => {
+    expect(leftText(spray({ left: { value: zero, unit: 'mL' } }), planOf(30))).toBe('–');
   });
 
   it('of something counted is said in models', () => {
@@ -43,10 +36,17 @@ describe('what is left of a can that does 30 models', () => {
       total: { value: exact(1), unit: '' },
       usual: { value: exact('2/5'), unit: '' },
       one: { value: exact(1), unit: '' },
+      unused: { value: exact('3/5'), unit: '' },
     });
     const rows = line!.rows.map((need) => (need.row === 2 ? blade(need) : need));
-    const counted = spray({ needed: { value: exact(1), unit: '' }, left: { value: zero, unit: '' } });
-    expect(plain(leftText(counted, { ...plan, lines: [{ ...line!, rows }] }))).toBe('enough for 18 models');
+    const counted = spray({
+      needed: { value: exact('2/5'), unit: '' },
+      left: { value: exact('3/5'), unit: '' },
+    });
+    const withBlade = { ...plan, lines: [{ ...line!, rows }] };
+    expect(plain(leftText(counted, withBlade))).toBe('enough for 18 models');
+    // the rest of an opened blade with nine whole ones
+    expect(leftText({ ...counted, left: { value: exact('48/5'), unit: '' } }, withBlade)).toBe('9');
   });
 });
 

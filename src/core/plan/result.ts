@@ -57,6 +57,8 @@ export interface RowNeed {
   readonly usual: Measure;
   /** What one model alone would take (its row as written), before waste; the upper end of a range. */
   readonly one: Measure;
+  /** What stays of `total` in what is bought whole and does more models. */
+  readonly unused: Measure;
   /** How many of each piece, extra ones included. */
   readonly pieces: readonly { readonly piece: string; readonly count: number }[];
 }
@@ -107,8 +109,11 @@ export interface StepTake {
 /** A material summed over the whole demand, in the unit of its first pack (area and length of sheets and rods). */
 export interface Requirement {
   readonly material: string;
+  /** What the models take. */
   readonly amount: Measure;
   readonly usual: Measure;
+  /** What stays of what must be bought whole, should the stock not be enough. */
+  readonly unused: Measure;
   readonly by: readonly { readonly line: number; readonly amount: Measure; readonly usual: Measure }[];
 }
 

@@ -45,6 +45,13 @@ const block = {
   steps: inOrder(aStep('pour', '30 min', '0 min', wait('12 h')), aStep('unmould', '10 min')),
 };
 
+it('for which the hours that are left are too short says so, not that no stretch ever fits', () => {
+  // 40 min of hands-on, until 09:30 of the morning: one half hour is open
+  const settings = { readyBy: '2026-11-25T09:30' };
+  const found = none({ guide: { steps: [aStep('carve', '40 min')] }, settings });
+  expect(found).toMatchObject({ variant: 'calendarUntilReady', facts: { step: 'carve' } });
+});
+
 describe('a plan backwards from when all is ready', () => {
   it('begins as late as it can: poured the evening before, unmoulded just in time', () => {
     // unmould 09:50–10:00 on Monday; 12 h before 09:50 is Sunday 21:50, so that pour ends on Friday at 17:00

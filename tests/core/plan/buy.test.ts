@@ -273,3 +273,28 @@ it('a share that does not end is exact', () => {
   const plan = planned({ rows: [['felt', '1 m']], materials: [felt(pack('1 m', '10.30 GBP'))], wanted: 3 });
   expect(plan.cost.each[0]!.outlay.equals(exact('103/10'))).toBe(true);
 });
+
+describe('a can of 400 mL that does 30 models', () => {
+  const bought = (wanted: number, stock?: string) => {
+    const guide = aGuide('x', { materials: [aRow('spray', '400 mL', { does: 30 })] });
+    const materials = [aMaterial('spray', { packs: [pack('400 mL', '5 GBP')] })];
+    const settings = stock ? { stock: { spray: { value: stock, unit: 'mL' } } } : {};
+    const [spray] = planOf(
+      aWorkspace({ materials, guides: [guide] }),
+      [{ guide: 'x', wanted }],
+      settings,
+    ).purchases;
+    const { needed, fromStock, packs, left } = spray!;
+    return [said(needed), said(fromStock), packs.reduce((sum, { count }) => sum + count, 0), said(left)];
+  };
+
+  it('is bought whole, and what is not used is left for the next batch', () => {
+    expect(bought(12)).toEqual(['160 mL', '0 mL', 1, '240 mL']);
+    expect(bought(12, '240')).toEqual(['160 mL', '160 mL', 0, '80 mL']);
+  });
+
+  it('is bought again when what is left of it is not enough', () => {
+    expect(bought(12, '80')).toEqual(['160 mL', '80 mL', 1, '320 mL']);
+    expect(bought(31)).toEqual(['1240/3 mL', '0 mL', 2, '1160/3 mL']);
+  });
+});

@@ -39,7 +39,7 @@ describe('twelve needle blocks', () => {
       ['water', '272160/19 mL', '272160/19 mL'],
       ['psyllium', '3528/19 g', '2520/19 g'],
       ['tube', '2.16 m', '2.16 m'],
-      ['oil-spray', '400 mL', '160 mL'],
+      ['oil-spray', '160 mL', '160 mL'],
     ]);
   });
 

@@ -39,16 +39,19 @@ export function answeredOnce(answer: Want['buyFrom']): Want['buyFrom'] {
 
 /**
  * What is measured out: need less stock, in whole packs at the least price; where no price is known, as many as needed
- * of the usual pack.
+ * of the usual pack. What does several models is bought whole, unless the stock is enough.
+ *
+ *     a can of 400 mL does 30 models; 12 of them take 160 mL, 240 mL are left
  */
 export function buyByAmount(
-  { amount: { value: needed, unit } }: Requirement,
+  { amount: { value: needed, unit }, unused }: Requirement,
   material: Material,
   onHand: OnHand | undefined,
 ): Want['buyFrom'] {
   const stock = onHand && amountOnHand(onHand, unit);
   const inStock = stock ? convert(stock, unit, densityOf(material)).value : zero;
-  const missing = material.free ? zero : atLeastZero(needed.sub(inStock));
+  const isEnough = material.free || inStock.compare(needed) >= 0;
+  const missing = isEnough ? zero : atLeastZero(needed.add(unused.value).sub(inStock));
   const isForSale = material.packs.length > 0;
   return (open) => {
     if (missing.compare(zero) > 0 && isForSale && open.length === 0) return undefined;

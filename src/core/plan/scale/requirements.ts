@@ -30,17 +30,20 @@ interface MaterialPart {
   readonly material: string;
   readonly total: Measure;
   readonly usual: Measure;
+  readonly unused: Measure;
 }
 
 /** Rows of materials, and at the first row of a mix all that is in it. */
 function materialParts(at: GuideAt, { rows, mixes }: Needs): MaterialPart[] {
   const uses = rows.map(({ row }) => at.materials[row]!.use);
-  return rows.flatMap(({ total, usual }, row) => {
+  return rows.flatMap(({ total, usual, unused }, row) => {
     const material = uses[row]!;
     const mix = mixes.find((need) => need.mix === material);
-    if (!mix) return isGuide(material) ? [] : [{ material, total, usual }];
+    if (!mix) return isGuide(material) ? [] : [{ material, total, usual, unused }];
     if (uses.indexOf(material) < row) return [];
-    return mix.ingredients.map((part) => ({ material: part.use, total: part.total, usual: part.usual }));
+    return mix.ingredients.map(({ use, total, usual }) => {
+      return { material: use, total, usual, unused: times(total, zero) };
+    });
   });
 }
 
@@ -56,15 +59,16 @@ function requirementOf(
   const unit = buyingUnit(material) ?? parts[0]!.total.unit;
   const sum = (amounts: readonly Measure[]): Measure =>
     amounts.map((amount) => convert(amount, unit, densityOf(material))).reduce(add, { value: zero, unit });
+  const sums = (some: readonly MaterialPart[]) => {
+    const [unused, total] = [sum(some.map((part) => part.unused)), sum(some.map((part) => part.total))];
+    const amount = { value: total.value.sub(unused.value), unit };
+    return { amount, usual: sum(some.map((part) => part.usual)), unused };
+  };
   const lines = [...new Set(parts.map(({ line }) => line))];
   return {
     material: material.id,
-    amount: sum(parts.map(({ total }) => total)),
-    usual: sum(parts.map(({ usual }) => usual)),
-    by: lines.map((line) => {
-      const own = parts.filter((part) => part.line === line);
-      return { line, amount: sum(own.map(({ total }) => total)), usual: sum(own.map(({ usual }) => usual)) };
-    }),
+    ...sums(parts),
+    by: lines.map((line) => ({ line, ...sums(parts.filter((part) => part.line === line)) })),
   };
 }
 

@@ -50,10 +50,12 @@ function amountNeed(row: RowAt, portions: number, models: number): Omit<RowNeed,
     .mul(shareUsed(row, portions, models))
     .mul(one.add(exact(row.waste)));
   const taken = row.does === undefined ? used : exact(ceil(used));
+  const each = { value: exact(most), unit };
   return {
-    total: times({ value: exact(most), unit }, taken),
+    total: times(each, taken),
     usual: times({ value: exact(usual), unit }, used),
-    one: { value: exact(most), unit },
+    one: each,
+    unused: times(each, taken.sub(used)),
     pieces: [],
   };
 }
@@ -68,7 +70,8 @@ function pieceNeed(row: RowAt, portions: number, models: number): Omit<RowNeed, 
   const pieces = row.pieces.map(({ id, count }) => ({ piece: id, count: withExtras(count * portions, row) }));
   const total = stockFor(row, pieces);
   const once = row.pieces.map(({ id, count }) => ({ piece: id, count }));
-  return { total, usual: times(total, shareUsed(row, portions, models)), one: stockFor(row, once), pieces };
+  const usual = times(total, shareUsed(row, portions, models));
+  return { total, usual, one: stockFor(row, once), unused: times(total, zero), pieces };
 }
 
 /** Pieces to cut so that whole extra ones cover the waste: 21 at 5 % -> 21 + 2. */

@@ -14,12 +14,16 @@ export function noSchedule(
     readonly jobs: Jobs;
     readonly resources: Resources;
     readonly problem: ScheduleProblem;
+    readonly isBackwards: boolean;
   },
 ): NoSchedule {
   const runs = [...new Set(bound.map((job) => runOfJob(job, context.jobs)))];
   const [first, second] = namesOf(runs, context.lines);
   const facts = { ...(first ? { step: first } : {}), ...(second ? { other: second } : {}) };
-  if (resource === undefined) return { code, variant: because, facts, helps: [] };
+  if (resource === undefined) {
+    const variant = because === 'calendar' && context.isBackwards ? 'calendarUntilReady' : because;
+    return { code, variant, facts, helps: [] };
+  }
   const { kind, id } = context.resources.names[resource]!;
   const has = String(context.problem.capacities[resource]!);
   return { code, variant: kind, facts: { ...facts, ...(id ? { [kind]: id } : {}), has }, helps: [] };

@@ -66,7 +66,7 @@ export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: NoS
   const problem = goal ? pastFirst(forwards, runs) : forwards;
   const end = goal ? goal.readyBy - clock.origin : 0;
   const result = goal ? mirroredResult(schedule(mirrored(problem, end)), end) : schedule(problem);
-  const context = { lines, jobs, resources, problem };
+  const context = { lines, jobs, resources, problem, isBackwards: goal !== undefined };
   if ('impossible' in result) return { none: noSchedule('schedule-impossible', result.impossible, context) };
   if ('notFound' in result) return { none: noSchedule('schedule-not-found', result.notFound, context) };
   const { starts, ends, lowerBound, optimal } = result;
