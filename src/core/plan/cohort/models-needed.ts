@@ -1,9 +1,4 @@
-/**
- * How people share models: anybody on any model; all uses of a person on one model, which others may use after; a
- * model stays at its seat until it is worn; nobody shares.
- */
-export const shares = ['mixed', 'whole', 'seat', 'own'] as const;
-export type Share = (typeof shares)[number];
+import type { Share } from '../../model/module.ts';
 
 /** What decides how many models (or parts that wear) some people wear out. Whole numbers above zero. */
 export interface Sharing {
@@ -38,5 +33,5 @@ const worn: Readonly<Record<Share, (sharing: Sharing) => number>> = {
   whole: ({ people, uses, lasts }) =>
     uses > lasts ? people * Math.ceil(uses / lasts) : Math.ceil(people / Math.floor(lasts / uses)),
   seat: ({ seats, rounds, atOne, uses, lasts }) => seats * Math.ceil((rounds * atOne * uses) / lasts),
-  own: ({ people, uses, lasts }) => people * Math.ceil(uses / lasts),
+  own: ({ people, uses, lasts }) => people * Math.max(1, Math.ceil(uses / lasts)),
 };

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { groupSizes } from '../../../../src/core/plan/cohort/groups.ts';
-import { modelsNeeded, type Share } from '../../../../src/core/plan/cohort/models-needed.ts';
+import type { Share } from '../../../../src/core/model/module.ts';
+import { modelsNeeded } from '../../../../src/core/plan/cohort/models-needed.ts';
 import { rotation, roundsWithin, seatsNeeded } from '../../../../src/core/plan/cohort/rotation.ts';
 
 describe('groups', () => {
@@ -80,6 +81,8 @@ describe('models for 20 people with 3 uses each, 2 seats with 2 people, 5 rounds
     [2, 'whole', 40],
     [2, 'own', 40],
     [100, 'mixed', 2],
+    [Infinity, 'mixed', 2],
+    [Infinity, 'own', 20],
   ])('that last %i uses, %s: %i', (lasts, share, models) => {
     expect(modelsNeeded(share, { ...sharing, lasts })).toBe(models);
   });

@@ -1,0 +1,33 @@
+import type { Station } from '../../model/module.ts';
+import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { type Rotation, rotation } from './rotation.ts';
+
+/** Groups at the stations of one circuit, round by round. */
+export interface Turns extends Rotation {
+  /** Ids, in the order of the circuit. */
+  readonly stations: readonly string[];
+  /** Minutes of a round: as long as the longest station. */
+  readonly round: number;
+  /** Minutes between two rounds: as long as the slowest takes to change. */
+  readonly changeOver: number;
+  /** Seats of each station, by its index. */
+  readonly seats: readonly number[];
+}
+
+/** @param groups  Sizes of the groups, the largest first. */
+export function turnsOf(stations: readonly Station[], groups: readonly number[]): Turns {
+  const round = Math.max(...stations.map(({ takes }) => minutesUp(secondsOf(takes))));
+  const changeOver = Math.max(...stations.map((station) => minutesUp(secondsOf(station.changeOver))));
+  return {
+    ...rotation({ groups: groups.length, stations: stations.length, minutes: round, changeOver }),
+    stations: stations.map(({ id }) => id),
+    round,
+    changeOver,
+    seats: stations.map((station) => seatsOf(station, groups[0] ?? 0)),
+  };
+}
+
+/** As many as the author says, or so many that a whole group sits down. */
+export function seatsOf({ seats, atOne }: Station, group: number): number {
+  return seats === 'as needed' ? Math.ceil(group / atOne) : seats;
+}

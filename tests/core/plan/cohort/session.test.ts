@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { cohortOf, demandOf } from '../../../../src/core/plan/cohort/cohort.ts';
+import { aGuide, time } from '../a-workspace.ts';
+import { aModule, aStation } from './a-module.ts';
+
+const circuit = ['a', 'b', 'c', 'd', 'e'];
+const item = (id: string, more: object = {}) => ({ id, stations: [], script: [], ...more });
+const day = aModule({
+  stations: circuit.map((id) => aStation(id)),
+  session: {
+    booked: time('3 h'),
+    agenda: [
+      item('brief', { takes: time('15 min') }),
+      item('circuit', { stations: circuit }),
+      item('debrief', { takes: 'the rest' as const }),
+    ],
+  },
+});
+
+describe('a session of 20 trainees in groups of 4, five stations of 25 min with 5 min to change', () => {
+  it('has a brief, a circuit of 145 min, and the rest of 3 h', () => {
+    const { items, over } = cohortOf(day, {}).agenda;
+    expect(items.map(({ id, start, end }) => [id, start, end])).toEqual([
+      ['brief', 0, 15],
+      ['circuit', 15, 160],
+      ['debrief', 160, 180],
+    ]);
+    expect(over).toBe(0);
+  });
+
+  it('overruns by 10 min with 21 trainees: a sixth group wants a sixth round', () => {
+    // 15 + 175 = 190 of 180 min
+    expect(cohortOf(day, {}, { people: { trainees: 21 } }).agenda.over).toBe(10);
+  });
+});
+
+describe('models', () => {
+  const seatPolicy = { guide: 'block', uses: 3, share: 'seat' as const, besides: {} };
+  const at = (models: object) =>
+    aModule({ stations: [aStation('a', { models: [{ ...seatPolicy, ...models }] })] });
+  const block = (lasts: string) => ({ block: aGuide('block', { lasts }) });
+
+  it('that stay at their seat: 2 seats x 30 uses, 12 uses a model', () => {
+    expect(cohortOf(at({}), block('12')).models).toEqual([{ guide: 'block', models: 6, parts: [] }]);
+  });
+
+  it('for a demonstration and a pilot come on top', () => {
+    expect(cohortOf(at({ besides: { demonstration: 1, pilot: 2 } }), block('12')).models[0]!.models).toBe(9);
+  });
+
+  it('of seniors who try them out are counted by themselves', () => {
+    const module = at({ share: 'own' });
+    const people = [...module.cohort.people, { id: 'seniors', count: 3, as: ['try-out' as const] }];
+    const withSeniors = { ...module, cohort: { ...module.cohort, people } };
+    expect(cohortOf(withSeniors, block('12')).models[0]!.models).toBe(23);
+    const raters = people.map((kind) =>
+      kind.id === 'seniors' ? { ...kind, as: ['raters' as const] } : kind,
+    );
+    const judged = { ...module, cohort: { ...module.cohort, people: raters } };
+    expect(cohortOf(judged, block('12')).models[0]!.models).toBe(20);
+  });
+
+  it('with a part that wears sooner want more of that part alone', () => {
+    // frames: 2 at once; skins: 60 uses, 4 each
+    const frame = aGuide('block', {
+      parts: [
+        { id: 'frame', name: 'Frame', lasts: '500' },
+        { id: 'skin', name: 'Skin', lasts: '4' },
+      ],
+    });
+    const { models } = cohortOf(at({ share: 'mixed' }), { block: frame });
+    expect(models).toEqual([{ guide: 'block', models: 2, parts: [{ part: 'skin', count: 15 }] }]);
+    expect(demandOf(models)).toEqual([
+      { guide: 'block', wanted: 2 },
+      { guide: 'block', part: 'skin', wanted: 13 },
+    ]);
+  });
+});
+
+it('instructors: one for so many trainees, and one for each station that is led', () => {
+  const led = aModule({
+    cohort: { ratio: 8, people: [{ id: 'trainees', count: 20, as: ['trainees'] }], instructors: 2 },
+    stations: circuit.map((id) => aStation(id, { led: id < 'c' })),
+  });
+  expect(cohortOf(led, {}).instructors).toEqual({ needed: 3, there: 2 });
+  const more = { ...led, stations: circuit.map((id) => aStation(id, { led: id < 'e' })) };
+  expect(cohortOf(more, {}).instructors.needed).toBe(4);
+});
+
+it('tools are counted by seat, person and station, all stations at once', () => {
+  const tools = [
+    { use: 'probe', count: 1, each: 'station' as const },
+    { use: 'needle', count: 3, each: 'person' as const },
+    { use: 'drape', count: 1, each: 'seat' as const },
+  ];
+  const module = aModule({ stations: [aStation('a', { tools }), aStation('b', { tools })] });
+  expect([...cohortOf(module, {}).tools]).toEqual([
+    ['probe', 2],
+    ['needle', 24],
+    ['drape', 4],
+  ]);
+});
