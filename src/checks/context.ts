@@ -25,10 +25,12 @@ export interface Context {
   readonly isThere: (kind: Kind, id: string) => boolean;
   /** Photos and drawings in the folder of a guide, by path below it. */
   readonly beside: (guide: Guide) => readonly string[];
+  /** One of them; undefined where it is not there. */
+  readonly bytesBeside: (guide: Guide, file: string) => Uint8Array | undefined;
   /** The plan that a guide's stated figures speak of; `undefined` where none can be made. */
   readonly planOf: (guide: Guide) => Plan | undefined;
 }
-export type Kind = 'materials' | 'tools' | 'guides';
+export type Kind = 'materials' | 'tools' | 'guides' | 'modules';
 
 /** Keys and indexes down to a value, as the author wrote them. */
 export type Way = readonly (string | number)[];
@@ -55,7 +57,7 @@ export interface ToCheck {
   /** Present but not readable: `materials/felt`. */
   readonly unread: readonly string[];
   /** Photos and drawings beside the guides, by path below the workspace. */
-  readonly files: Readonly<Record<string, unknown>>;
+  readonly files: Readonly<Record<string, Uint8Array>>;
   readonly today: IsoDate;
   /** Ids of the guides whose stated figures are compared with a plan; all where left out. */
   readonly compared?: readonly string[];
@@ -75,6 +77,7 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
     levelsOf: (guide) => levels.get(guide) ?? [],
     guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
     beside: (guide) => filesBeside(guide, files),
+    bytesBeside: ({ id }, file) => files[`guides/${id}/${file.replace(/^(\.\/)+/, '')}`],
     isThere: (kind, id) => Object.hasOwn(workspace[kind], id) || notRead.has(`${kind}/${id}`),
     planOf: () => undefined,
   };

@@ -1,11 +1,18 @@
 import type { Guide } from '../core/model/guide.ts';
+import type { Module } from '../core/model/module.ts';
 import type { Origins } from '../core/model/origins.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Report } from './report.ts';
 
-type Things = Pick<Workspace, 'materials' | 'tools' | 'guides'>;
+type Things = Pick<Workspace, 'materials' | 'tools' | 'guides' | 'modules'>;
 
-/** An id of a guide and the path of the value that gives it. */
+/** Ids of what has such faults. */
+export interface Muddled {
+  readonly guides: ReadonlySet<string>;
+  readonly modules: ReadonlySet<string>;
+}
+
+/** An id of a guide or a module and the path of the value that gives it. */
 interface Named {
   readonly id: string;
   readonly path: string;
@@ -17,22 +24,49 @@ interface Named {
  * - ids of levels, steps, checks, cautions, patterns and renewals are unique in their list, ids of pieces in their row;
  * - ids of rows, mixes and parts are unique together (a row that uses a mix bears its name by default);
  * - no mix is named as a material, no part as a tool, no level as a step (in a hold limit by step, both are keys), nor
- *   as a page that every guide has.
- *
- * @returns Ids of the guides that have such faults.
+ *   as a page that every guide has;
+ * - of a module, ids of objectives, of all that they are practised at, of all that they are assessed by, and of people
+ *   are unique; no module is named as a guide.
  */
-export function reportIds(things: Things, origins: Origins, report: Report): ReadonlySet<string> {
-  const muddled = new Set<string>();
-  for (const [id, guide] of Object.entries(things.guides)) {
-    const tell: Tell = (code, variant, { id: text, path }, ...also) => {
-      muddled.add(id);
-      const places = [`${path}`, ...also].map((inside) => origins.at(`guides/${id}/${inside}`));
+export function reportIds(things: Things, origins: Origins, report: Report): Muddled {
+  const muddled = { guides: new Set<string>(), modules: new Set<string>() };
+  const tellOf =
+    (kind: keyof Muddled, of: string): Tell =>
+    (code, variant, { id: text, path }, ...also) => {
+      muddled[kind].add(of);
+      const places = [path, ...also].map((inside) => origins.at(`${kind}/${of}/${inside}`));
       report({ code, ...(variant ? { variant } : {}), facts: { text } }, ...places);
     };
+  for (const [id, guide] of Object.entries(things.guides)) {
+    const tell = tellOf('guides', id);
     for (const list of listsOf(guide)) reportRepeated(list, tell);
     reportTaken(guide, things, tell);
   }
+  for (const [id, module] of Object.entries(things.modules)) {
+    const tell = tellOf('modules', id);
+    for (const list of listsOfModule(module)) reportRepeated(list, tell);
+    if (id in things.guides) tell('id-reserved', 'guide', { id, path: 'title' });
+  }
   return muddled;
+}
+
+function listsOfModule(module: Module): readonly (readonly Named[])[] {
+  const { objectives, stations, activities, cohort, session, scoring, surveys } = module;
+  const questions = module.selfCheck.flatMap(({ id }, index) =>
+    id === undefined ? [] : [{ id, path: `self-check/${index}/id` }],
+  );
+  return [
+    namesIn(objectives, 'objectives'),
+    [...namesIn(stations, 'stations'), ...namesIn(activities, 'activities')],
+    [
+      ...namesIn(scoring?.items ?? [], 'scoring/items'),
+      ...namesIn(scoring?.ratings ?? [], 'scoring/ratings'),
+      ...questions,
+    ],
+    namesIn(cohort.people, 'cohort/people'),
+    namesIn(session?.agenda ?? [], 'session/agenda'),
+    namesIn(surveys, 'surveys/items'),
+  ];
 }
 
 type Tell = (code: string, variant: string | undefined, named: Named, ...also: readonly string[]) => void;

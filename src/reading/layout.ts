@@ -17,13 +17,14 @@ export interface Layout {
   readonly materials: ReadonlyMap<string, FileFound>;
   readonly tools: ReadonlyMap<string, FileFound>;
   readonly guides: ReadonlyMap<string, FileFound>;
-  /** Whatever lies beside a guide: photos, patterns. */
+  readonly modules: ReadonlyMap<string, FileFound>;
+  /** Whatever lies beside a guide or a module: photos, patterns, films. */
   readonly attachments: Readonly<Record<string, Uint8Array>>;
   /** Ids whose file is there and cannot be given: `materials/felt`. */
   readonly unread: readonly string[];
 }
 
-type Kind = 'materials' | 'tools' | 'guides';
+type Kind = 'materials' | 'tools' | 'guides' | 'modules';
 
 /**
  * Sorts the files of a workspace into what they are, by their paths alone; reports those that are named so that they
@@ -40,6 +41,7 @@ export function layOut(
     materials: new Map(),
     tools: new Map(),
     guides: new Map(),
+    modules: new Map(),
   };
   const attachments: Record<string, Uint8Array> = {};
   const names = [...files.keys()].filter((file) => !/(^|\/)\./.test(file)).sort();
@@ -47,7 +49,7 @@ export function layOut(
     const record = recordAt(file);
     const bytes = files.get(file)!;
     if (record && isIdOrReported(record.id, file, report)) kinds[record.kind].set(record.id, { file, bytes });
-    if (!record && /^guides\/[^/]+\//.test(file)) attachments[file] = bytes;
+    if (!record && /^(guides|modules)\/[^/]+\//.test(file)) attachments[file] = bytes;
   }
   const kept = refused.flatMap(({ places }) => places.map(({ file }) => file));
   reportMisplaced(names, new Set([...names, ...kept]), report);
@@ -60,10 +62,13 @@ export function layOut(
   };
 }
 
-/** What a path is a record of: `materials/felt.yaml`, `tools/scale.yaml`, `guides/pad/guide.md`. */
+/** What a path is a record of: `materials/felt.yaml`, `guides/pad/guide.md`, `modules/first/module.md`. */
 function recordAt(file: string): { readonly kind: Kind; readonly id: string } | undefined {
   const [, kind, id] =
-    /^(materials|tools)\/([^/]+)\.yaml$/.exec(file) ?? /^(guides)\/([^/]+)\/guide\.md$/.exec(file) ?? [];
+    /^(materials|tools)\/([^/]+)\.yaml$/.exec(file) ??
+    /^(guides)\/([^/]+)\/guide\.md$/.exec(file) ??
+    /^(modules)\/([^/]+)\/module\.md$/.exec(file) ??
+    [];
   return kind === undefined || id === undefined ? undefined : { kind: kind as Kind, id };
 }
 

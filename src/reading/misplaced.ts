@@ -25,6 +25,11 @@ const misplaced: readonly {
     better: (name) => `guides/${asId(name!)}/guide.md`,
   },
   {
+    path: /^modules\/([^/]+)\.md$/i,
+    code: 'file-misplaced.module',
+    better: (name) => `modules/${asId(name!)}/module.md`,
+  },
+  {
     path: /^(guides\/[^/]+)\/local\.yaml$/,
     code: 'not-built-yet.local',
     better: (folder) => `${folder}/guide.md`,

@@ -1,5 +1,7 @@
 import type { Guide } from '../core/model/guide.ts';
 import type { Material } from '../core/model/material.ts';
+import type { Module } from '../core/model/module.ts';
+import type { Prose } from '../core/model/prose.ts';
 import type { Tool } from '../core/model/tool.ts';
 import { decode } from './text/decode.ts';
 import { splitFrontMatter } from './text/front-matter.ts';
@@ -7,6 +9,7 @@ import { readGuide } from './guide/guide.ts';
 import type { FileFound } from './layout.ts';
 import { limits } from './limits.ts';
 import { readMaterial } from './material.ts';
+import { readModule } from './module/module.ts';
 import { readProgram, type ProgramRead } from './program.ts';
 import type { MarkdownDocument } from './prose/document.ts';
 import { readProse } from './prose/read-prose.ts';
@@ -39,25 +42,47 @@ function readYamlFile<T>(
   return sheet ? whatIsSound({ sheet, report, refused: sheet.faulty }, reader) : {};
 }
 
-/**
- * A guide and its prose. Faults of the prose (raw HTML) leave the guide readable; faults of the front matter do not,
- * and the prose is looked at all the same.
- */
-export function readGuideFile(
-  { file, bytes }: FileFound,
+export const readGuideFile: MarkdownReader<Guide> = (found, id, files, report) =>
+  readMarkdownFile(found, { folder: `guides/${id}`, files, report }, (file, prose) =>
+    readGuide(id, file, prose),
+  );
+export const readModuleFile: MarkdownReader<Module> = (found, id, files, report) =>
+  readMarkdownFile(found, { folder: `modules/${id}`, files, report }, (file, prose) =>
+    readModule(id, file, prose),
+  );
+
+type MarkdownReader<T> = (
+  found: FileFound,
   id: string,
   files: ReadonlyMap<string, Uint8Array>,
   report: Report,
-): ReadFile<Guide> {
+) => ReadFile<T>;
+
+/** Where a Markdown file lies, and what lies beside it. */
+interface Beside {
+  readonly folder: string;
+  readonly files: ReadonlyMap<string, Uint8Array>;
+  readonly report: Report;
+}
+
+/**
+ * Front matter and prose. Faults of the prose (raw HTML) leave what was read; faults of the front matter do not, and
+ * the prose is looked at all the same.
+ */
+function readMarkdownFile<T>(
+  { file, bytes }: FileFound,
+  { folder, files, report }: Beside,
+  reader: (file: OpenFile, prose: Prose) => T,
+): ReadFile<T> {
   const source = decode(file, bytes, limits.markdownBytes, report);
   const split = source && splitFrontMatter(source, report);
   if (!split) return {};
   const sheet = readSheet(source, split.matter, report);
-  const exists = (name: string): boolean => files.has(`guides/${id}/${name.replace(/^\.\//, '')}`);
+  const exists = (name: string): boolean => files.has(`${folder}/${name.replace(/^\.\//, '')}`);
   const read = readProse(source, split.prose, exists, report);
   if (!sheet || !read) return sheet ? { sheet } : {};
   const open = { sheet, report, refused: sheet.faulty };
-  return { ...whatIsSound(open, (file) => readGuide(id, file, read.prose)), document: read.document };
+  return { ...whatIsSound(open, (open) => reader(open, read.prose)), document: read.document };
 }
 
 function whatIsSound<T>(file: OpenFile, reader: (file: OpenFile) => T): ReadFile<T> {

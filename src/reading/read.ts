@@ -2,13 +2,14 @@ import type { Diagnostic } from '../core/diagnostic.ts';
 import type { Origins } from '../core/model/origins.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { minorDigitsIn } from './currencies.ts';
-import { reportIds } from './ids.ts';
+import { reportIds, type Muddled } from './ids.ts';
 import { layOut, type FileFound } from './layout.ts';
 import { makeOrigins } from './origins.ts';
 import type { MarkdownDocument } from './prose/document.ts';
 import {
   readGuideFile,
   readMaterialFile,
+  readModuleFile,
   readProgramFile,
   readToolFile,
   type ReadFile,
@@ -23,6 +24,8 @@ export interface ReadWorkspace {
   readonly origins: Origins;
   /** The prose of each guide of the workspace, parsed once. */
   readonly documents: Readonly<Record<string, MarkdownDocument>>;
+  /** The same of each module. */
+  readonly moduleDocuments: Readonly<Record<string, MarkdownDocument>>;
   /** Photos and patterns, by path below the workspace. */
   readonly files: Readonly<Record<string, Uint8Array>>;
   /** What is there but could not be read: `materials/felt`. Whoever looks for it says nothing of it. */
@@ -47,11 +50,21 @@ export function read(
   const materials = each(layout.materials, (file, id) => readMaterialFile(file, id, report));
   const tools = each(layout.tools, (file, id) => readToolFile(file, id, report));
   const guides = each(layout.guides, (file, id) => readGuideFile(file, id, files, report));
-  const kinds = { materials, tools, guides };
+  const modules = each(layout.modules, (file, id) => readModuleFile(file, id, files, report));
+  const kinds = { materials, tools, guides, modules };
   const origins = makeOrigins(sheetsOf(program, kinds));
-  const sound = { materials: valuesOf(materials), tools: valuesOf(tools), guides: valuesOf(guides) };
+  const sound = {
+    materials: valuesOf(materials),
+    tools: valuesOf(tools),
+    guides: valuesOf(guides),
+    modules: valuesOf(modules),
+  };
   const muddled = reportIds(sound, origins, report);
-  const kept = { ...sound, guides: without(sound.guides, muddled) };
+  const kept = {
+    ...sound,
+    guides: without(sound.guides, muddled.guides),
+    modules: without(sound.modules, muddled.modules),
+  };
   return {
     ...(program.value
       ? {
@@ -62,14 +75,28 @@ export function read(
         }
       : {}),
     origins,
-    documents: Object.fromEntries(Object.keys(kept.guides).map((id) => [id, guides.get(id)!.document!])),
+    documents: documentsOf(kept.guides, guides),
+    moduleDocuments: documentsOf(kept.modules, modules),
     files: layout.attachments,
-    unread: [...layout.unread, ...unreadOf(kinds), ...[...muddled].map((id) => `guides/${id}`)].sort(),
+    unread: [...layout.unread, ...unreadOf(kinds), ...muddledNames(muddled)].sort(),
     diagnostics: inReadingOrder([...refused, ...found]),
   };
 }
 
-type Kinds = Readonly<Record<'materials' | 'tools' | 'guides', ReadonlyMap<string, ReadFile<unknown>>>>;
+type Kinds = Readonly<
+  Record<'materials' | 'tools' | 'guides' | 'modules', ReadonlyMap<string, ReadFile<unknown>>>
+>;
+
+function documentsOf(
+  kept: Readonly<Record<string, unknown>>,
+  read: ReadonlyMap<string, ReadFile<unknown>>,
+): ReadWorkspace['documents'] {
+  return Object.fromEntries(Object.keys(kept).map((id) => [id, read.get(id)!.document!]));
+}
+
+function muddledNames({ guides, modules }: Muddled): readonly string[] {
+  return [...[...guides].map((id) => `guides/${id}`), ...[...modules].map((id) => `modules/${id}`)];
+}
 
 function each<T>(
   files: ReadonlyMap<string, FileFound>,

@@ -248,4 +248,5 @@ export const bench: Workspace = {
     ].map((one) => [one.id, one]),
   ),
   guides: { 'gel-block': gelBlock },
+  modules: {},
 };

@@ -1,5 +1,6 @@
 import type { Guide } from './guide.ts';
 import type { Material } from './material.ts';
+import type { Module } from './module.ts';
 import type { Program } from './program.ts';
 import type { Tool } from './tool.ts';
 
@@ -12,4 +13,5 @@ export interface Workspace {
   readonly materials: Readonly<Record<string, Material>>;
   readonly tools: Readonly<Record<string, Tool>>;
   readonly guides: Readonly<Record<string, Guide>>;
+  readonly modules: Readonly<Record<string, Module>>;
 }

@@ -35,6 +35,10 @@ export const fileProblems: ProblemFamily = {
     says: 'The file {file} is passed over, because a guide stands in a folder of its own, with its photos beside it.',
     write: '{better}   as its place',
   },
+  'file-misplaced.module': {
+    says: 'The file {file} is passed over, because a module stands in a folder of its own, with its films beside it.',
+    write: '{better}   as its place',
+  },
   'file-refused.outside': {
     says: 'The file {file} is a link to something outside the workspace, and is not read.',
     why: 'A workspace is read, copied and published as one folder; what lies elsewhere is not part of it.',

@@ -41,6 +41,10 @@ export const idProblems: ProblemFamily = {
     says: 'A level cannot be called “{text}”: each level has a page of its name, and every guide has another page of that name.',
     write: 'id: …   another name',
   },
+  'id-reserved.guide': {
+    says: 'The module “{text}” has the name of a guide, so a plan of “{text}” would mean both.',
+    act: 'another name for the folder of the module',
+  },
   'id-reserved.material': {
     says: 'The mix “{text}” has the name of a material, so a row that uses “{text}” would mean both.',
     write: 'id: …   another name for the mix',

@@ -28,8 +28,16 @@ export const unknownNameFindings: ProblemFamily = {
     write: '{paste}',
   },
   'unknown-module': {
-    says: '{who} leads to the module “{name}”, and this workspace has no modules.',
-    act: 'the words alone, without a link',
+    says: '{who} names the module “{name}”, and the workspace has none of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'unknown-module.near': {
+    says: '{who} names the module “{name}”, which is not there; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'unknown-module.none': {
+    says: '{who} names the module “{name}”, and this workspace has no modules.',
+    act: 'the words alone in its place, or that module as well, in the folder modules/{name}',
   },
   'unknown-other-guide': {
     says: '{who} names the guide “{name}”, and the workspace has none of that id.',

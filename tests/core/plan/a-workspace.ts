@@ -202,6 +202,7 @@ export function aWorkspace(content: {
     materials: byId(content.materials ?? []),
     tools: byId(content.tools ?? []),
     guides: byId(content.guides),
+    modules: {},
   };
 }
 

@@ -1,0 +1,31 @@
+import type { Question, SurveyItem } from '../../core/model/module.ts';
+import { readCount } from '../../core/quantity/read.ts';
+import type { ModuleShape } from '../shape/module-shape.ts';
+import { field, given, read, readEach, readNamed, type Written } from '../sheet/written.ts';
+import { oneOfThese, readId, readWords } from '../values/plain-words.ts';
+
+/** A question asked of everybody, before, after or both; with a scale, or answered in words. */
+export function readSurveyItem(
+  from: Written<NonNullable<ModuleShape['surveys']>['items'][number]>,
+): SurveyItem {
+  const asked = readEach(from, 'asked', oneOfThese(['before', 'after'] as const));
+  return given<SurveyItem>({
+    id: read(from, 'id', readId) ?? '',
+    ask: read(from, 'ask', readWords) ?? '',
+    scale: field(from, 'scale') && readNamed(from, 'scale', readWords),
+    asked: asked.length > 0 ? asked : ['after'],
+    of: readEach(from, 'of', readId),
+  });
+}
+
+/** A question that trainees answer alone. */
+export function readQuestion(from: Written<NonNullable<ModuleShape['self-check']>[number]>): Question {
+  return given<Question>({
+    id: read(from, 'id', readId),
+    ask: read(from, 'ask', readWords) ?? '',
+    choices: readEach(from, 'choices', readWords),
+    right: read(from, 'right', readCount) ?? 1,
+    because: read(from, 'because', readWords) ?? '',
+    objectives: readEach(from, 'objectives', readId),
+  });
+}
