@@ -19,8 +19,8 @@ export async function readFolder(folder: string): Promise<ReadWorkspace> {
 }
 
 /**
- * The bytes of `program.yaml`, `materials/`, `tools/` and `guides/` of a folder, by path below it with forward slashes.
- * Names that begin with a dot are passed over. A link is followed only to a regular file inside the folder.
+ * The bytes of `program.yaml`, `materials/`, `tools/`, `guides/` and `modules/` of a folder, by path below it with
+ * forward slashes. Names that begin with a dot are passed over. A link is followed only to a regular file inside the folder.
  */
 export async function loadFolder(folder: string): Promise<LoadedFolder> {
   const { report, found } = makeReport();
@@ -37,7 +37,7 @@ async function filesOf(root: string, report: Report): Promise<readonly string[]>
   const found: string[] = [];
   const program = ['program.yaml', 'program.yml'];
   found.push(...(await namesIn(root)).filter((name) => program.includes(name)));
-  for (const name of ['guides', 'materials', 'tools']) await collect(root, name, 0, found);
+  for (const name of ['guides', 'materials', 'modules', 'tools']) await collect(root, name, 0, found);
   if (found.length > limits.files)
     report({ code: 'too-many-files', facts: { most: String(limits.files) } }, wholeFile('program.yaml'));
   return found.slice(0, limits.files);

@@ -33,6 +33,8 @@ export interface Module {
   readonly scoring?: Scoring;
   readonly surveys: readonly SurveyItem[];
   readonly selfCheck: readonly Question[];
+  /** What an instructor asks when all is done. For staff. */
+  readonly debrief: readonly string[];
   readonly pilot?: string;
   readonly history: readonly { readonly version: string; readonly on?: IsoDate; readonly what: string }[];
   readonly sources: readonly string[];
@@ -167,6 +169,8 @@ export interface Scoring {
   readonly items: readonly ScoredItem[];
   readonly ratings: readonly RatingScale[];
   readonly penalties: readonly Penalty[];
+  /** What raters agree on before they rate. For staff. */
+  readonly raterNotes: readonly string[];
   /** How the pass mark was set; absent where nobody says, `none` where none is set. */
   readonly pass?: 'none' | PassMark;
 }

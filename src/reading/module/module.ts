@@ -51,6 +51,7 @@ export function readModule(id: string, file: OpenFile, prose: Prose): Module {
     scoring: readScoring(field(from, 'scoring')),
     surveys: items(field(field(from, 'surveys'), 'items')).map(readSurveyItem),
     selfCheck: items(field(from, 'self-check')).map(readQuestion),
+    debrief: readEach(from, 'debrief', readWords),
     pilot: read(from, 'pilot', readWords),
     history: items(field(from, 'history')).map(readHistory),
     sources: readEach(from, 'sources', readWords),

@@ -24,6 +24,7 @@ export function readScoring(from: Written<ScoringShape> | undefined): Scoring | 
     items: items(field(from, 'items')).map(readItem),
     ratings: items(field(from, 'ratings')).map(readRating),
     penalties: items(field(from, 'penalties')).map(readPenalty),
+    raterNotes: readEach(from, 'rater-notes', readWords),
     pass: readPass(field(from, 'pass')),
   });
 }

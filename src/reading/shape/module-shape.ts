@@ -89,6 +89,7 @@ const scoring = z.strictObject({
     )
     .optional(),
   penalties: z.array(z.strictObject({ when: text, adds: text, 'at-most': text.optional() })).optional(),
+  'rater-notes': texts.optional(),
   pass: z
     .strictObject({
       'none-set': text.optional(),
@@ -147,6 +148,7 @@ export const moduleShape = z.strictObject({
   scoring: scoring.optional(),
   surveys: z.strictObject({ items: z.array(surveyItem) }).optional(),
   'self-check': z.array(question).optional(),
+  debrief: texts.optional(),
   pilot: text.optional(),
   history: z.array(z.strictObject({ version: text, on: text.optional(), what: text })).optional(),
   sources: texts.optional(),

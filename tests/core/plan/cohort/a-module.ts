@@ -19,6 +19,7 @@ export function aModule(more: Partial<Module> = {}): Module {
     stations: [],
     surveys: [],
     selfCheck: [],
+    debrief: [],
     history: [],
     sources: [],
     prose: { sections: [], links: [], images: [] },
