@@ -1,5 +1,6 @@
 import type { Place } from '../core/diagnostic.ts';
 import type { Guide, GuideAt, RowsWithLevels } from '../core/model/guide.ts';
+import type { Module } from '../core/model/module.ts';
 import type { Origins } from '../core/model/origins.ts';
 import { planAt, usualLevel } from '../core/model/plan-at.ts';
 import type { ProsePlace } from '../core/model/prose.ts';
@@ -15,6 +16,8 @@ export interface Context {
   readonly today: IsoDate;
   /** The guides as they are written. */
   readonly guides: readonly GuideRead[];
+  /** The modules as they are written. */
+  readonly modules: readonly ModuleRead[];
   /** Each guide at each of its levels, the usual one first; a guide without levels stands once. For most checks. */
   readonly guidesAt: readonly GuideAtLevel[];
   /** The same of one guide. */
@@ -35,12 +38,21 @@ export type Kind = 'materials' | 'tools' | 'guides' | 'modules';
 /** Keys and indexes down to a value, as the author wrote them. */
 export type Way = readonly (string | number)[];
 
-/** A guide as it is written, with the places of its values. */
-export interface GuideRead {
-  readonly guide: Guide;
+/** Where the values of a file of an author stand. */
+export interface Places {
   readonly place: (...way: Way) => Place;
   readonly key: (...way: Way) => Place;
   readonly prose: (at: ProsePlace) => Place;
+}
+
+/** A module as it is written, with the places of its values. */
+export interface ModuleRead extends Places {
+  readonly module: Module;
+}
+
+/** A guide as it is written, with the places of its values. */
+export interface GuideRead extends Places {
+  readonly guide: Guide;
   /** What its author calls a step: "Melt the gel". */
   readonly stepName: (id: string) => string;
 }
@@ -73,6 +85,10 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
     origins,
     today,
     guides,
+    modules: Object.values(workspace.modules).map((module) => ({
+      module,
+      ...placesIn(`modules/${module.id}`, origins),
+    })),
     guidesAt,
     levelsOf: (guide) => levels.get(guide) ?? [],
     guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
@@ -90,13 +106,16 @@ function filesBeside({ id }: Guide, files: ToCheck['files']): readonly string[] 
 }
 
 function guideRead(guide: Guide, origins: Origins): GuideRead {
-  const path = (way: Way): string => ['guides', guide.id, ...way].join('/');
+  const stepNamed = (id: string): string => stepName(guide, id);
+  return { guide, ...placesIn(`guides/${guide.id}`, origins), stepName: stepNamed };
+}
+
+function placesIn(top: string, origins: Origins): Places {
+  const path = (way: Way): string => [top, ...way].join('/');
   return {
-    guide,
     place: (...way) => origins.at(path(way)),
     key: (...way) => origins.key(path(way)),
-    prose: (at) => origins.prose(guide.id, at),
-    stepName: (id) => stepName(guide, id),
+    prose: (at) => origins.prose(top, at),
   };
 }
 

@@ -19,7 +19,7 @@ export function makeOrigins(sheets: ReadonlyMap<string, Sheet>): Origins {
   return {
     at: (path) => placeIn(find(path), 'valueAt'),
     key: (path) => placeIn(find(path), 'keyAt'),
-    prose: (guide, at) => prosePlace(find(`guides/${guide}`).sheet.source, at),
+    prose: (of, at) => prosePlace(find(of).sheet.source, at),
   };
 }
 

@@ -40,7 +40,7 @@ describe('where a value was written', () => {
   });
 
   it('a place in the prose has its line', () => {
-    const place = origins.prose('needle-block', { line: 1, column: 1, length: 3 });
+    const place = origins.prose('guides/needle-block', { line: 1, column: 1, length: 3 });
     expect(place).toEqual({ file: guideFile, line: 1, column: 1, length: 3, text: '---' });
   });
 

@@ -9,9 +9,9 @@ export interface Origins {
   at(path: string): Place;
   /** The key itself rather than its value (to underline `wiat:`). */
   key(path: string): Place;
-  /** A position in the prose of a guide. */
+  /** A position in the prose of `guides/<id>` or `modules/<id>`. */
   prose(
-    guide: string,
+    of: string,
     at: { readonly line: number; readonly column: number; readonly length: number },
   ): Place;
 }
