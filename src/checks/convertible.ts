@@ -1,24 +1,13 @@
 import type { Material } from '../core/model/material.ts';
 import type { Amount } from '../core/model/values.ts';
 import { exact, type Exact } from '../core/quantity/exact.ts';
-import { convert, sameDimension, type Measure } from '../core/quantity/quantity.ts';
-import { dimensionOf } from '../core/quantity/units.ts';
+import { convert, isConvertible, type Measure } from '../core/quantity/quantity.ts';
 
 /** g/mL, where somebody measured it. */
 export type Density = Exact | undefined;
 
 export function densityOf(material: Material | undefined): Density {
   return material?.density && exact(material.density.gramsPerMillilitre);
-}
-
-/** Whether an amount of one unit can be given in another: mass and volume through a density, and nothing else. */
-export function isConvertible(from: string, to: string, hasDensity: boolean): boolean {
-  return sameDimension(from, to) || (hasDensity && isMassAndVolume(from, to));
-}
-
-/** A measured density would bridge the two. */
-export function isMassAndVolume(a: string, b: string): boolean {
-  return [dimensionOf(a), dimensionOf(b)].sort().join() === 'mass,volume';
 }
 
 /** The same amount in another unit; `undefined` where the two cannot be compared. */

@@ -1,8 +1,8 @@
 import type { Amount, Size } from '../core/model/values.ts';
 import { exact, type Exact } from '../core/quantity/exact.ts';
-import { compare, measure } from '../core/quantity/quantity.ts';
+import { compare, isConvertible, measure } from '../core/quantity/quantity.ts';
 import type { Leading } from '../core/quantity/read.ts';
-import { type Density, inUnit, isConvertible, mostOf } from './convertible.ts';
+import { type Density, inUnit, mostOf } from './convertible.ts';
 
 type Written = Leading['amount'];
 

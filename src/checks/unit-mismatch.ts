@@ -1,6 +1,6 @@
 import type { Check, Finding } from './check.ts';
 import type { Context } from './context.ts';
-import { isConvertible, isMassAndVolume } from './convertible.ts';
+import { isConvertible, isMassAndVolume } from '../core/quantity/quantity.ts';
 import { boughtPairs, packPairs, type UnitPair } from './unit-pairs.ts';
 import { gapPairs, mixPairs, sharePairs } from './unit-pairs-in-guides.ts';
 import { dimensionOf } from '../core/quantity/units.ts';

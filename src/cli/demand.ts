@@ -1,13 +1,10 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
 import type { DemandLine } from '../core/plan/demand.ts';
-import { batchUpTo } from '../core/plan/demand/demanded.ts';
+import { readBatch } from '../core/plan/demand/read-option.ts';
 import { listed } from '../showing/fill.ts';
 import type { Fault } from './fault.ts';
 import { fault, withNear } from './fault.ts';
-import { wholeNumber } from './options.ts';
-
-const number = wholeNumber(1, batchUpTo);
 
 /** `needle-block:deep=4`, `rib-frame/skin=8` as a line of the demand, or why it is none. */
 export function readDemand(text: string, batch: number | undefined): DemandLine | Fault {
@@ -16,7 +13,7 @@ export function readDemand(text: string, batch: number | undefined): DemandLine 
   const [, guide, level, part, written] = found;
   if (written !== undefined && batch !== undefined)
     return fault('batch-twice', { text, batch: String(batch) });
-  const wanted = written === undefined ? batch : number(written);
+  const wanted = written === undefined ? batch : readBatch(written);
   if (written !== undefined && wanted === undefined) return fault('demand-number', { text });
   return {
     guide: guide!,

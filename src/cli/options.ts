@@ -1,13 +1,14 @@
 import { isDay } from '../core/time/day.ts';
-import { batchUpTo } from '../core/plan/demand/demanded.ts';
-import { wallMinute } from '../core/plan/time/moment.ts';
-import { readCount, readRatio, readShare } from '../core/quantity/read.ts';
-import { readDuration } from '../core/time/duration.ts';
-import { minutesUp, secondsOf } from '../core/time/minutes.ts';
+import {
+  type OptionReader as Reader,
+  readBatch,
+  readBuilders,
+  readMinutes,
+  readTime,
+} from '../core/plan/demand/read-option.ts';
+import { readRatio, readShare } from '../core/quantity/read.ts';
+import { sheetWords } from '../words/sheets.ts';
 import type { CommandName } from './command.ts';
-
-/** What the text after an option means; `undefined` where it means nothing. A flag has no reader. */
-type Reader<T> = (text: string) => T | undefined;
 
 const text: Reader<string> = (written) => (written === '' ? undefined : written);
 
@@ -15,13 +16,6 @@ const oneOf =
   <W extends string>(...words: readonly W[]): Reader<W> =>
   (written) =>
     words.find((word) => word === written);
-
-export const wholeNumber =
-  (least: number, most: number): Reader<number> =>
-  (written) => {
-    const number = readCount(written);
-    return number.ok && number.value >= least && number.value <= most ? number.value : undefined;
-  };
 
 const share: Reader<string> = (written) => {
   const reading = readShare(written);
@@ -33,38 +27,33 @@ const times: Reader<string> = (written) => {
   return reading.ok ? reading.value : undefined;
 };
 
-const minutesAYear = 365 * 1440;
-
-/** A length of time on the clock, in whole minutes. */
-const minutes: Reader<number> = (written) => {
-  const reading = readDuration(written);
-  if (!reading.ok || !('seconds' in reading.value)) return undefined;
-  const whole = minutesUp(secondsOf(reading.value));
-  return whole <= minutesAYear ? whole : undefined;
-};
-
 const day: Reader<string> = (written) => (isDay(written) ? written : undefined);
 
-/** `2026-11-30T09:00`, or a day alone: from its first minute on. */
-const time: Reader<string> = (written) => {
-  const whole = isDay(written) ? `${written}T00:00` : written.replace(' ', 'T');
-  return wallMinute(whole) === undefined ? undefined : whole;
+type SheetId = keyof typeof sheetWords.names;
+
+/** `bench-sheet,labels`: some of the sheets of a guide, each once. */
+const sheetIds: Reader<readonly SheetId[]> = (written) => {
+  const known = Object.keys(sheetWords.names) as readonly SheetId[];
+  const asked = written.split(',').map((name) => known.find((id) => id === name.trim()));
+  return asked.every((id) => id !== undefined) ? [...new Set(asked)] : undefined;
 };
 
 /** The options that take a value, each with how it is read. */
 export const readers = {
-  batch: wholeNumber(1, batchUpTo),
-  builders: wholeNumber(1, 100),
+  batch: readBatch,
+  builders: readBuilders,
   edition: oneOf('trainees', 'staff'),
   effort: times,
   format: oneOf('text', 'json', 'csv', 'ics'),
-  'good-until': time,
+  'good-until': readTime,
   list: oneOf('shopping', 'days'),
-  margin: minutes,
+  margin: readMinutes,
   out: text,
-  'ready-by': time,
+  paper: oneOf('A4', 'Letter'),
+  'ready-by': readTime,
+  sheets: sheetIds,
   spares: share,
-  start: time,
+  start: readTime,
   stock: text,
   today: day,
   workspace: text,

@@ -1,21 +1,10 @@
-/** Latin letters that are no plain letter with a mark. */
-const latin: Readonly<Record<string, string>> = {
-  ß: 'ss',
-  æ: 'ae',
-  œ: 'oe',
-  ø: 'o',
-  ł: 'l',
-  đ: 'd',
-  ð: 'd',
-  þ: 'th',
-  ı: 'i',
-};
+import { plainLetters } from './plain-letters.ts';
 
 /** What an id of these words would be: `Oil & spray` -> `oil-spray`. Empty where no letter of it fits. */
 export function asId(text: string): string {
-  const bare = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
-  const plain = bare.replace(/[^\0-\x7F]/g, (letter) => latin[letter] ?? letter);
-  return plain.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
+  return plainLetters(text)
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
 }
 
 /**

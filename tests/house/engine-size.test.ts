@@ -18,7 +18,7 @@ async function weightOf(...lines: readonly string[]): Promise<number> {
   return gzipSync(outputFiles[0]!.contents, { level: 9 }).length;
 }
 
-it('the engine of schedules, cutting plans and packs is lighter than 35 kB', async () => {
+it('the engine of schedules, cutting plans and packs is lighter than 28 kB', async () => {
   const weight = await weightOf(
     "export { schedule } from './solve/schedule/schedule.ts';",
     "export { cutSheets } from './solve/cutting/sheets.ts';",
@@ -27,11 +27,11 @@ it('the engine of schedules, cutting plans and packs is lighter than 35 kB', asy
     "export { leastCostPacks } from './solve/packs/least-cost-packs.ts';",
   );
   expect(weight).toBeGreaterThan(10_000);
-  expect(weight).toBeLessThan(35_000);
+  expect(weight).toBeLessThan(28_000);
 });
 
-it('a whole plan of guides, that engine included, has not grown beyond 57 kB', async () => {
+it('a whole plan of guides, what cuts and schedules it included, has not grown beyond 52 kB', async () => {
   const weight = await weightOf("export { makePlan } from './plan/plan.ts';");
   expect(weight).toBeGreaterThan(20_000);
-  expect(weight).toBeLessThan(57_000);
+  expect(weight).toBeLessThan(52_000);
 });

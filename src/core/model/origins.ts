@@ -10,8 +10,5 @@ export interface Origins {
   /** The key itself rather than its value (to underline `wiat:`). */
   key(path: string): Place;
   /** A position in the prose of `guides/<id>` or `modules/<id>`. */
-  prose(
-    of: string,
-    at: { readonly line: number; readonly column: number; readonly length: number },
-  ): Place;
+  prose(of: string, at: { readonly line: number; readonly column: number; readonly length: number }): Place;
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostic.ts';
+import type { InPieces } from '../in-pieces.ts';
 import type { Workspace } from '../model/workspace.ts';
-import { wantsOf } from './buy/buy.ts';
+import { wanting } from './buy/buy.ts';
 import type { Want } from './buy/want.ts';
 import { piecesToCut } from './cut/cut-pieces.ts';
 import type { DemandLine, PlanSettings } from './demand.ts';
@@ -30,12 +31,12 @@ const madeUpTo = 100_000;
  *
  * @param cutting  Pieces that may be laid in search of better layouts of each material. Work, never seconds.
  */
-export function workFor(
+export function* workingOut(
   workspace: Workspace,
   demand: readonly DemandLine[],
   settings: PlanSettings,
   cutting: number,
-): Work | { readonly refused: readonly Diagnostic[] } {
+): InPieces<Work | { readonly refused: readonly Diagnostic[] }> {
   const asked = demanded(workspace, demand);
   const set = readSettings(workspace.program, settings);
   const refused = [...('refused' in asked ? asked.refused : []), ...('refused' in set ? set.refused : [])];
@@ -44,9 +45,11 @@ export function workFor(
   if ('refused' in all) return all;
   const tooMany = all.lines.filter(({ made }) => made > madeUpTo);
   if (tooMany.length > 0) return { refused: tooMany.map(tooManyMade) };
+  yield;
   const requirements = requirementsOf(all.lines, workspace);
   const pieces = piecesToCut(all.lines, workspace);
-  const wants = wantsOf({ requirements, pieces, workspace, stock: set.stock, cutting });
+  const wants = yield* wanting({ requirements, pieces, workspace, stock: set.stock, cutting });
+  if ('refused' in wants) return wants;
   const runs = runsOfPlan(all.lines, workspace, set.clock);
   return { ...set, ...all, workspace, requirements, wants, runs };
 }

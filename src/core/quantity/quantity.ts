@@ -77,6 +77,16 @@ export function sameDimension(a: string, b: string): boolean {
   return dimensionOf(a) === dimensionOf(b);
 }
 
+/** Whether an amount of one unit can be given in another: mass and volume through a density, and nothing else. */
+export function isConvertible(from: string, to: string, hasDensity: boolean): boolean {
+  return sameDimension(from, to) || (hasDensity && isMassAndVolume(from, to));
+}
+
+/** A measured density would bridge the two. */
+export function isMassAndVolume(a: string, b: string): boolean {
+  return [dimensionOf(a), dimensionOf(b)].sort().join() === 'mass,volume';
+}
+
 /** The area of a piece of two sides, in mm². */
 export function areaOf(size: Size): Measure {
   if (size.sides.length !== 2) throw new Bug('an area has two sides', { sides: size.sides.length });

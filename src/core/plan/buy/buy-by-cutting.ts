@@ -1,7 +1,7 @@
 import type { Material } from '../../model/material.ts';
 import { type Exact, zero } from '../../quantity/exact.ts';
 import { convert } from '../../quantity/quantity.ts';
-import { type Cut, type ToCutFrom, cut } from '../cut/cut.ts';
+import { type Cut, type ToCutFrom, cutting } from '../cut/cut.ts';
 import { asHolding, leftUncut, lessAmount, together } from '../cut/cut-left.ts';
 import type { ToCut } from '../cut/cut-pieces.ts';
 import { cuttingPlan, pieceExtent } from '../cut/cutting-plan.ts';
@@ -9,7 +9,7 @@ import type { OnHand } from '../demand.ts';
 import type { Choice, Offer } from '../supply/offers.ts';
 import { type OfOneSize, amountOnHand, extentOf, sidesOf, sizesOnHand } from '../supply/on-hand.ts';
 import type { Requirement } from '../result.ts';
-import { type Want, atLeastZero, packsFor } from './want.ts';
+import { type Buying, atLeastZero, packsFor } from './want.ts';
 
 /** What a material is cut into, and what there is of it. */
 export interface ByCutting {
@@ -26,7 +26,7 @@ export function buyByCutting(
   { amount: { value: needed, unit } }: Requirement,
   material: Material,
   { toCut, onHand, budget }: ByCutting,
-): Want['buyFrom'] {
+): Buying {
   const sizes = sizesOnHand(onHand, toCut.by);
   const base = toCut.by === 'lengths' ? 'mm' : 'mm²';
   const unsized = onHand && sizes.length === 0 ? convert(amountOnHand(onHand, unit), base).value : zero;
@@ -36,9 +36,9 @@ export function buyByCutting(
     const { holds } = material.packs[offer.pack]!;
     return { offer, sides: sidesOf(holds), count: holds.count };
   };
-  return (open) => {
+  return function* (open) {
     const from = { toCut, onHand: sizes, packs: open.map(packOf), budget };
-    const found = cut(from);
+    const found = yield* cutting(from);
     if (!found) return undefined;
     const uncut = leftUncut(found, from);
     const missing = atLeastZero(amounts.sub(unsized).sub(extentOf(uncut)));

@@ -1,13 +1,16 @@
-import { Bug } from '../../diagnostic.ts';
+import type { Diagnostic } from '../../diagnostic.ts';
+import { type InPieces, atOnce } from '../../in-pieces.ts';
+import type { Material } from '../../model/material.ts';
 import type { Program } from '../../model/program.ts';
 import type { Workspace } from '../../model/workspace.ts';
 import { buyByCutting } from './buy-by-cutting.ts';
 import type { ToCut } from '../cut/cut-pieces.ts';
 import type { PlanSettings } from '../demand.ts';
 import { chargeFor, suppliersToBuyFrom } from './deliveries.ts';
-import { type Choice, offersOf, priceOf } from '../supply/offers.ts';
+import { refusal } from '../refusal.ts';
+import { type Choice, type Offer, offersOf, priceOf } from '../supply/offers.ts';
 import type { CuttingPlan, Delivery, Purchase, Requirement } from '../result.ts';
-import { type Basket, type Want, answeredOnce, buyByAmount } from './want.ts';
+import { type Basket, type Buying, type Want, answeredOnce, buyByAmount } from './want.ts';
 
 /** Whole packs, how they are cut, and who brings them. */
 export interface Bought {
@@ -31,23 +34,40 @@ export interface ToBuy {
 /**
  * Each need with what is for sale; what would be bought is worked out once for each choice of packs.
  *
- * @throws {Bug} Where a piece fits no pack: `piece-too-large` should have stopped the plan before.
+ * @returns Or why not: a piece fits no pack of its material.
  */
-export function wantsOf({ requirements, pieces, workspace, stock, cutting }: ToBuy): readonly Want[] {
-  const { program, materials } = workspace;
-  return requirements.map((requirement) => {
-    const material = materials[requirement.material]!;
-    const toCut = pieces.get(material.id);
-    const onHand = stock?.[material.id];
-    const isCut = toCut && !material.free && material.packs.length > 0;
-    const answer = isCut
-      ? buyByCutting(requirement, material, { toCut, onHand, budget: cutting })
-      : buyByAmount(requirement, material, onHand);
-    const buyFrom = answeredOnce(answer);
-    const offers = offersOf(material, requirement.amount.unit, program).find((open) => buyFrom(open));
-    if (!offers) throw new Bug('a piece that fits no pack', { material: material.id });
-    return { material, needed: requirement.amount, offers, buyFrom };
-  });
+export function* wanting(
+  work: ToBuy,
+): InPieces<readonly Want[] | { readonly refused: readonly Diagnostic[] }> {
+  const wants: Want[] = [];
+  const refused: Diagnostic[] = [];
+  for (const requirement of work.requirements) {
+    const material = work.workspace.materials[requirement.material]!;
+    const buying = answeredOnce(waysToBuy(requirement, material, work));
+    const choices = offersOf(material, requirement.amount.unit, work.workspace.program);
+    const offers = yield* firstThatDoes(choices, buying);
+    if (!offers) refused.push(refusal('piece-fits-no-pack', { material: material.name }));
+    else
+      wants.push({ material, needed: requirement.amount, offers, buyFrom: (open) => atOnce(buying(open)) });
+  }
+  return refused.length > 0 ? { refused } : wants;
+}
+
+function waysToBuy(requirement: Requirement, material: Material, { pieces, stock, cutting }: ToBuy): Buying {
+  const toCut = pieces.get(material.id);
+  const onHand = stock?.[material.id];
+  const isCut = toCut && !material.free && material.packs.length > 0;
+  return isCut
+    ? buyByCutting(requirement, material, { toCut, onHand, budget: cutting })
+    : buyByAmount(requirement, material, onHand);
+}
+
+function* firstThatDoes(
+  choices: readonly (readonly Offer[])[],
+  buying: Buying,
+): InPieces<readonly Offer[] | undefined> {
+  for (const open of choices) if (yield* buying(open)) return open;
+  return undefined;
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Holding, Material } from '../../model/material.ts';
+import type { InPieces } from '../../in-pieces.ts';
 import { type Exact, ceil, zero } from '../../quantity/exact.ts';
 import { convert } from '../../quantity/quantity.ts';
 import { leastCostPacks } from '../../solve/packs/least-cost-packs.ts';
@@ -27,12 +28,15 @@ export interface Basket {
   readonly cut?: { readonly plan: CuttingPlan; readonly left: readonly Holding[] };
 }
 
-/** A function whose answers are kept, by the packs that are open. */
-export function answeredOnce(answer: Want['buyFrom']): Want['buyFrom'] {
+/** What would be bought among some of the offers, worked out in small pieces. */
+export type Buying = (open: readonly Offer[]) => InPieces<Basket | undefined>;
+
+/** The same, whose answers are kept by the packs that are open. */
+export function answeredOnce(buying: Buying): Buying {
   const known = new Map<string, Basket | undefined>();
-  return (open) => {
+  return function* (open) {
     const key = open.map(({ pack, price }) => (price ? pack : `${pack} `)).join();
-    if (!known.has(key)) known.set(key, answer(open));
+    if (!known.has(key)) known.set(key, yield* buying(open));
     return known.get(key);
   };
 }
@@ -47,13 +51,14 @@ export function buyByAmount(
   { amount: { value: needed, unit }, unused }: Requirement,
   material: Material,
   onHand: OnHand | undefined,
-): Want['buyFrom'] {
+): Buying {
   const stock = onHand && amountOnHand(onHand, unit);
   const inStock = stock ? convert(stock, unit, densityOf(material)).value : zero;
   const isEnough = material.free || inStock.compare(needed) >= 0;
   const missing = isEnough ? zero : atLeastZero(needed.add(unused.value).sub(inStock));
   const isForSale = material.packs.length > 0;
-  return (open) => {
+  return function* (open) {
+    yield;
     if (missing.compare(zero) > 0 && isForSale && open.length === 0) return undefined;
     const packs = packsFor(missing, open);
     const bought = sumOf(packs, ({ holds }) => holds);

@@ -1,3 +1,4 @@
+import { type InPieces, atOnce } from '../../in-pieces.ts';
 import type { Workspace } from '../../model/workspace.ts';
 import { type Exact, zero } from '../../quantity/exact.ts';
 import { buy } from '../buy/buy.ts';
@@ -6,7 +7,7 @@ import { demanded } from '../demand/demanded.ts';
 import { forEachGood } from '../demand/line.ts';
 import { outlayOf } from '../cost/outlay.ts';
 import type { CurvePoint } from '../result.ts';
-import { workFor } from '../work.ts';
+import { workingOut } from '../work.ts';
 
 /** So many points at most, and without thinning them out up to twice the batch, or to so many models. */
 const pointsUpTo = 60;
@@ -32,6 +33,15 @@ export function outlayCurve(
   demand: DemandLine,
   settings: PlanSettings,
 ): readonly CurvePoint[] {
+  return atOnce(curving(workspace, demand, settings));
+}
+
+/** The same, in small pieces of work. */
+export function* curving(
+  workspace: Workspace,
+  demand: DemandLine,
+  settings: PlanSettings,
+): InPieces<readonly CurvePoint[]> {
   const asked = demanded(workspace, [demand]);
   if ('refused' in asked) return [];
   const { wanted } = asked.lines[0]!;
@@ -39,16 +49,15 @@ export function outlayCurve(
   const last = Math.max(modelsAtLeast, 2 * wanted);
   const every = Math.ceil(last / samples);
   const sizes =
-    last <= pointsUpTo
-      ? spread(last, 1)
-      : spread(last, every).flatMap((size) => [size, fullFrom(size, every, outlay)]);
+    last <= pointsUpTo ? spread(last, 1) : yield* withFullOnes(spread(last, every), every, outlay);
   const inOrder = [...new Set([...sizes, wanted])].filter((size) => size <= last).sort((a, b) => a - b);
-  return inOrder.flatMap((models): CurvePoint[] => {
-    const [own, next] = [outlay(models), outlay(models + 1)];
-    return own
-      ? [{ models, outlay: own.each, full: next !== undefined && own.each.compare(next.each) < 0 }]
-      : [];
-  });
+  const points: CurvePoint[] = [];
+  for (const models of inOrder) {
+    const [own, next] = [yield* outlay(models), yield* outlay(models + 1)];
+    const full = own !== undefined && next !== undefined && own.each.compare(next.each) < 0;
+    if (own) points.push({ models, outlay: own.each, full });
+  }
+  return points;
 }
 
 /** 1, 1 + every, and so on; with the last. */
@@ -56,30 +65,45 @@ function spread(last: number, every: number): number[] {
   return [...Array.from({ length: Math.ceil(last / every) }, (_, i) => 1 + i * every), last];
 }
 
-/** The last size, short of the next point, that takes the same packs. */
-function fullFrom(size: number, every: number, outlay: OutlayFor): number {
+/** Each of the sizes, and the last one short of the next that takes the same packs. */
+function* withFullOnes(
+  sizes: readonly number[],
+  every: number,
+  outlay: OutlayFor,
+): InPieces<readonly number[]> {
+  const all: number[] = [];
+  for (const size of sizes) all.push(size, yield* fullFrom(size, every, outlay));
+  return all;
+}
+
+function* fullFrom(size: number, every: number, outlay: OutlayFor): InPieces<number> {
+  const own = (yield* outlay(size))?.all;
   let [same, more] = [size, size + every];
   while (more - same > 1) {
     const middle = (same + more) >> 1;
-    const isSame = outlay(middle)?.all.equals(outlay(size)?.all ?? zero) ?? false;
+    const isSame = (yield* outlay(middle))?.all.equals(own ?? zero) ?? false;
     [same, more] = isSame ? [middle, more] : [same, middle];
   }
   return same;
 }
 
-type OutlayFor = (models: number) => { readonly all: Exact; readonly each: Exact } | undefined;
+type OutlayFor = (models: number) => InPieces<Outlay | undefined>;
+interface Outlay {
+  readonly all: Exact;
+  readonly each: Exact;
+}
 
 /** What is bought for a batch of some size: all of it, and for each good model. Each size is worked out once. */
 function outlayFor(workspace: Workspace, demand: DemandLine, settings: PlanSettings): OutlayFor {
-  const known = new Map<number, ReturnType<OutlayFor>>();
-  const workOut = (models: number): ReturnType<OutlayFor> => {
-    const work = workFor(workspace, [{ ...demand, wanted: models }], settings, cuttingBudget);
+  const known = new Map<number, Outlay | undefined>();
+  function* workOut(models: number): InPieces<Outlay | undefined> {
+    const work = yield* workingOut(workspace, [{ ...demand, wanted: models }], settings, cuttingBudget);
     if ('refused' in work) return undefined;
     const all = outlayOf(buy(work.wants, workspace));
     return { all, each: forEachGood(work.lines[0]!, all) };
-  };
-  return (models) => {
-    if (!known.has(models)) known.set(models, workOut(models));
+  }
+  return function* (models) {
+    if (!known.has(models)) known.set(models, yield* workOut(models));
     return known.get(models);
   };
 }

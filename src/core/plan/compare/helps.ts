@@ -1,11 +1,12 @@
+import type { InPieces } from '../../in-pieces.ts';
 import type { IsoDate } from '../../model/values.ts';
 import type { DemandLine } from '../demand.ts';
-import { orderAndSchedule } from '../order/order.ts';
+import { ordering } from '../order/order.ts';
 import type { Change, Help, NoSchedule } from '../result.ts';
 import { resourcesOf } from '../schedule/resources.ts';
 import { schedulesOfTry } from '../schedule/schedule-runs.ts';
 import { midnightOf } from '../time/moment.ts';
-import { type Work, workFor } from '../work.ts';
+import { type Work, workingOut } from '../work.ts';
 import { type Question, withChange } from './with-change.ts';
 
 /** Each try is a search of its own: so many runs at most, and so many tries in all. */
@@ -24,14 +25,14 @@ const helpsUpTo = 3;
  * builders, more of anything else, fewer models. Each has been tried and has a schedule. A hold limit is never
  * weakened.
  */
-export function helpsFor(none: NoSchedule, work: Work, question: Question): readonly Help[] {
+export function* helpsFor(none: NoSchedule, work: Work, question: Question): InPieces<readonly Help[]> {
   if (work.runs.length > runsUpTo) return [];
   const tryOut = triesOf({ ...question, demand: work.lines.flatMap(askedFor) });
   const helps: Help[] = [];
   for (const rising of [moreTime(work, question.settings.today), ...moreOfEach(none, work)]) {
-    if (helps.length < helpsUpTo) helps.push(...leastOf(rising, tryOut));
+    if (helps.length < helpsUpTo) helps.push(...(yield* leastOf(rising, tryOut)));
   }
-  return [...helps, ...leastOf(fewer(work), tryOut)];
+  return [...helps, ...(yield* leastOf(fewer(work), tryOut))];
 }
 
 /** Line by line what was asked for, so that a change means the same line in the demand as in the plan. */
@@ -44,29 +45,29 @@ function askedFor({ at: { id, level }, part, wanted, forOthers }: Work['lines'][
   return wanted > forOthers ? [{ ...named, wanted: wanted - forOthers }] : [];
 }
 
-type Try = (change: Change) => Help | undefined;
+type Try = (change: Change) => InPieces<Help | undefined>;
 
 function triesOf(question: Question): Try {
   let tried = 0;
-  return (change) => {
+  return function* (change) {
     if (tried++ >= triesUpTo) return undefined;
     const { workspace, demand, settings } = withChange(question, change);
-    const work = workFor(workspace, demand, settings, cuttingBudget);
+    const work = yield* workingOut(workspace, demand, settings, cuttingBudget);
     if ('refused' in work) return undefined;
-    const { schedule } = orderAndSchedule({ ...work, schedules: schedulesOfTry });
+    const { schedule } = yield* ordering({ ...work, schedules: schedulesOfTry });
     return 'none' in schedule ? undefined : { change, ready: schedule.ready };
   };
 }
 
 /** The least of some rising changes that helps, if the greatest does; by halves. */
-function leastOf(rising: readonly Change[], tryOut: Try): Help[] {
+function* leastOf(rising: readonly Change[], tryOut: Try): InPieces<readonly Help[]> {
   const greatest = rising.at(-1);
-  let best = greatest && tryOut(greatest);
+  let best = greatest && (yield* tryOut(greatest));
   if (!best) return [];
   let [tooLittle, enough] = [-1, rising.length - 1];
   while (enough - tooLittle > 1) {
     const middle = (tooLittle + enough) >> 1;
-    const help = tryOut(rising[middle]!);
+    const help = yield* tryOut(rising[middle]!);
     if (help) [best, enough] = [help, middle];
     else tooLittle = middle;
   }

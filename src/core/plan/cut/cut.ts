@@ -1,7 +1,8 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { type Exact, exact, zero } from '../../quantity/exact.ts';
 import { leastCostPacks } from '../../solve/packs/least-cost-packs.ts';
 import type { PieceFor, PieceKind, ToCut } from './cut-pieces.ts';
-import { type Laid, layPieces } from './lay-pieces.ts';
+import { type Laid, layingPieces } from './lay-pieces.ts';
 import type { Choice, Offer } from '../supply/offers.ts';
 import { type OfOneSize, extent } from '../supply/on-hand.ts';
 import type { CutLayout, CutPiece } from '../result.ts';
@@ -43,9 +44,10 @@ export interface Cut {
  *
  * @returns `undefined` where some piece fits no sheet of these packs.
  */
-export function cut(from: ToCutFrom): Cut | undefined {
+export function* cutting(from: ToCutFrom): InPieces<Cut | undefined> {
   if (!from.toCut.kinds.every((kind) => fitsOneOf(kind, from.packs))) return undefined;
-  const tries = triesOf(from).map((sizes) => cutFromSizes(from, sizes));
+  const tries: Cut[] = [];
+  for (const sizes of triesOf(from)) tries.push(yield* cutFromSizes(from, sizes));
   const best = tries.reduce((a, b) => (isBetter(b, a) ? b : a));
   const { bound, fewest } = tries[0]!;
   const packs = wholePacks(from, fewest);
@@ -122,9 +124,9 @@ function largestOffcut({ layouts }: Cut): Exact {
   return offcuts.reduce((most, offcut) => (offcut.compare(most) > 0 ? offcut : most), zero);
 }
 
-function cutFromSizes({ toCut, onHand, budget }: ToCutFrom, sizes: readonly SizeForSale[]): Cut {
+function* cutFromSizes({ toCut, onHand, budget }: ToCutFrom, sizes: readonly SizeForSale[]): InPieces<Cut> {
   const stock = [...onHand.map((own) => ({ ...own, price: zero })), ...sizes];
-  const { laid, ...bounds } = layPieces(toCut, stock, budget);
+  const { laid, ...bounds } = yield* layingPieces(toCut, stock, budget);
   const inOrder = [...laid].sort((a, b) => Number(a.of >= onHand.length) - Number(b.of >= onHand.length));
   const choices = sizes.map((size, i) =>
     packsHolding(size, inOrder.filter(({ of }) => of === onHand.length + i).length),

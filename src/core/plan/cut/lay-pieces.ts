@@ -1,6 +1,7 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { type Exact, ceil, commonMeasure, exact, floor, one } from '../../quantity/exact.ts';
-import { cutLengths } from '../../solve/cutting/lengths.ts';
-import { cutSheets } from '../../solve/cutting/sheets.ts';
+import { cuttingLengths } from '../../solve/cutting/lengths.ts';
+import { cuttingSheets } from '../../solve/cutting/sheets.ts';
 import type { ToCut } from './cut-pieces.ts';
 
 /** Sheets, rolls or rods of one size. */
@@ -32,14 +33,14 @@ export interface Laid {
  * @param stock   Each piece fits one of them, of which there are as many as one likes.
  * @param budget  Pieces that may be laid in search of better layouts. Work, never seconds.
  */
-export function layPieces(
+export function* layingPieces(
   toCut: ToCut,
   stock: readonly CutStock[],
   budget: number,
-): { readonly laid: readonly Laid[]; readonly bound: Exact; readonly fewest: number } {
+): InPieces<{ readonly laid: readonly Laid[]; readonly bound: Exact; readonly fewest: number }> {
   const whole = inGrains(toCut, stock);
   const mm = (grains: number): Exact => exact(grains).mul(whole.grain);
-  const { laid, bound, fewest } = layMany(whole, toCut.by, budget);
+  const { laid, bound, fewest } = yield* layMany(whole, toCut.by, budget);
   return {
     laid: laid.map(({ of, places }) => ({
       of,
@@ -96,21 +97,21 @@ const enoughSheets = 8;
  *
  *     1000 of each   ->   25 times 40 of each, without their last sheet; then what is left over
  */
-function layMany(whole: InGrains, by: ToCut['by'], budget: number): OnAll {
+function* layMany(whole: InGrains, by: ToCut['by'], budget: number): InPieces<OnAll> {
   const total = whole.pieces.reduce((sum, { count }) => sum + count, 0);
   const lay = by === 'lengths' ? onRods : onSheets;
   const atOnce = Math.min(atOnceUpTo, Math.max(atOnceAtLeast, budget / 40));
-  if (total <= atOnce) return lay(whole, budget);
+  if (total <= atOnce) return yield* lay(whole, budget);
   for (let most = atOnce; most < total; most *= 4) {
     const times = Math.ceil(total / most);
-    const part = lay(shareOf(whole, times), budget).laid;
+    const { laid: part } = yield* lay(shareOf(whole, times), budget);
     if (part.length < enoughSheets) continue;
     const full = part.slice(0, -1);
-    const rest = layMany(without(whole, full, times), by, budget).laid;
+    const { laid: rest } = yield* layMany(without(whole, full, times), by, budget);
     const laid = [...Array.from({ length: times }, () => full).flat(), ...rest];
     return { laid, ...atLeast(whole) };
   }
-  return lay(whole, budget);
+  return yield* lay(whole, budget);
 }
 
 /** An even part of the pieces, and of what there is only so much of. */
@@ -148,8 +149,8 @@ function atLeast({ pieces, stock, gap }: InGrains): Pick<OnAll, 'bound' | 'fewes
   };
 }
 
-function onRods({ stock, pieces, gap }: InGrains, budget: number): OnAll {
-  const { rods, bound, fewest } = cutLengths({
+function* onRods({ stock, pieces, gap }: InGrains, budget: number): InPieces<OnAll> {
+  const { rods, bound, fewest } = yield* cuttingLengths({
     stock: stock.map(({ sides, ...rod }) => ({ ...rod, length: sides[0]! })),
     pieces: pieces.map(({ sides, count }) => ({ length: sides[0]!, count })),
     gap,
@@ -162,8 +163,8 @@ function onRods({ stock, pieces, gap }: InGrains, budget: number): OnAll {
   return { laid, bound, fewest };
 }
 
-function onSheets({ stock, pieces, gap }: InGrains, budget: number): OnAll {
-  const { sheets, bound, fewest } = cutSheets({
+function* onSheets({ stock, pieces, gap }: InGrains, budget: number): InPieces<OnAll> {
+  const { sheets, bound, fewest } = yield* cuttingSheets({
     sheets: stock.map(({ sides, ...sheet }) => ({ ...sheet, width: sides[0]!, height: sides[1]! })),
     pieces: pieces.map(({ sides, ...piece }) => ({ ...piece, width: sides[0]!, height: sides[1]! })),
     gap,

@@ -1,7 +1,8 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { arrivalOf, arrivalsOf, datedDeliveries, type NeededBy, orderedAt } from '../buy/arrivals.ts';
 import { type Bought, buy } from '../buy/buy.ts';
 import { modelsFromStock } from '../buy/from-stock.ts';
-import { planSchedule } from '../schedule/plan-schedule.ts';
+import { planningSchedule } from '../schedule/plan-schedule.ts';
 import { momentFact } from '../refusal.ts';
 import type { NoSchedule, Plan, PlannedJob } from '../result.ts';
 import type { ToSchedule } from '../schedule/schedule-runs.ts';
@@ -23,14 +24,17 @@ export interface ToOrder extends Omit<ToSchedule, 'arrivals'> {
  * Forwards: what is cheapest is ordered at the start, and work begins as it arrives. Backwards: work is placed first,
  * and of each material only packs are bought that can still be there when it is first used.
  */
-export function orderAndSchedule(work: ToOrder): Ordered {
-  return work.goal ? backwards(work) : forwards(work);
+export function* ordering(work: ToOrder): InPieces<Ordered> {
+  return yield* work.goal ? backwards(work) : forwards(work);
 }
 
-function forwards(work: ToOrder): Ordered {
+function* forwards(work: ToOrder): InPieces<Ordered> {
   const { wants, lines, workspace, clock } = work;
   const bought = buy(wants, workspace);
-  const schedule = planSchedule({ ...work, arrivals: arrivalsOf(bought, lines, workspace, clock) });
+  const schedule = yield* planningSchedule({
+    ...work,
+    arrivals: arrivalsOf(bought, lines, workspace, clock),
+  });
   return { bought: dated(bought, work), schedule };
 }
 
@@ -38,10 +42,10 @@ function dated(bought: Bought, { workspace, clock }: ToOrder, neededBy?: NeededB
   return { ...bought, deliveries: datedDeliveries(bought, workspace, clock, neededBy) };
 }
 
-function backwards(work: ToOrder): Ordered {
+function* backwards(work: ToOrder): InPieces<Ordered> {
   const { wants, workspace } = work;
   const cheapest = buy(wants, workspace);
-  const schedule = planSchedule({ ...work, arrivals: new Map() });
+  const schedule = yield* planningSchedule({ ...work, arrivals: new Map() });
   if ('none' in schedule) return { bought: dated(cheapest, work), schedule };
   const neededBy = firstUses(cheapest, schedule.jobs, work);
   const inTime = wants.map((want) => onlyInTime(want, neededBy, work));

@@ -1,3 +1,4 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { chainOf } from './chain.ts';
 import { plannedJobs } from './back.ts';
 import type { Line } from '../demand/line.ts';
@@ -6,13 +7,15 @@ import { headingOf } from './obstacle.ts';
 import { personMinutes } from '../demand/plan-runs.ts';
 import { linesReady } from './readiness.ts';
 import type { NoSchedule, PlannedSchedule } from '../result.ts';
-import { type Scheduled, type ToSchedule, scheduleRuns, scheduledUpTo } from './schedule-runs.ts';
+import { type Scheduled, type ToSchedule, schedulingRuns, scheduledUpTo } from './schedule-runs.ts';
 
 /**
  * Who does what when: forwards from the start, everything ready as early as possible; or backwards from the goal,
  * everything begun as late as possible, ready by then and still good.
  */
-export function planSchedule(work: ToSchedule): PlannedSchedule | { readonly none: NoSchedule } {
+export function* planningSchedule(
+  work: ToSchedule,
+): InPieces<PlannedSchedule | { readonly none: NoSchedule }> {
   const { runs, clock, arrivals, goal } = work;
   if (runs.length > scheduledUpTo) {
     const facts = { runs: String(runs.length), most: String(scheduledUpTo) };
@@ -20,13 +23,14 @@ export function planSchedule(work: ToSchedule): PlannedSchedule | { readonly non
   }
   const lit = litVapour(work.lines);
   if (lit) return { none: lit };
-  const found = scheduleRuns(work);
+  const found = yield* schedulingRuns(work);
   if ('none' in found) return found;
-  const planned = inWords(work, found);
+  const planned = yield* inWords(work, found);
   const waitsForGoods = !goal && [...arrivals.values()].some(({ at }) => at > clock.start);
   if (!waitsForGoods) return planned;
-  const atHand = scheduleRuns({ ...work, arrivals: new Map() });
-  return { ...planned, buildTime: 'none' in atHand ? planned.makespan : inWords(work, atHand).makespan };
+  const atHand = yield* schedulingRuns({ ...work, arrivals: new Map() });
+  const quickest = 'none' in atHand ? planned : yield* inWords(work, atHand);
+  return { ...planned, buildTime: quickest.makespan };
 }
 
 /** A step that makes vapour and is an ignition cannot be kept apart from itself. */
@@ -42,12 +46,15 @@ function litVapour(lines: readonly Line[]): NoSchedule | undefined {
   return undefined;
 }
 
-function inWords(work: ToSchedule, found: Scheduled): PlannedSchedule {
+function* inWords(work: ToSchedule, found: Scheduled): InPieces<PlannedSchedule> {
   const { lines, runs, workspace, clock, goal } = work;
   const jobs = plannedJobs(work, found);
   const firstHandsOn = jobs[0]?.start ?? clock.start;
   const ready = jobs.reduce((latest, { waitEnd }) => Math.max(latest, waitEnd), firstHandsOn);
   const bound = found.bound + clock.origin;
+  yield;
+  const chain = yield* chainOf(found, jobs, goal !== undefined);
+  yield;
   return {
     clock: clock.kind,
     start: goal ? firstHandsOn : clock.start,
@@ -62,7 +69,7 @@ function inWords(work: ToSchedule, found: Scheduled): PlannedSchedule {
     handsOn: personMinutes(runs),
     jobs,
     lines: linesReady(lines, jobs, workspace.program, clock),
-    chain: chainOf(found, jobs, goal !== undefined),
+    chain,
     loads: loadsOf(found, clock, { from: firstHandsOn, to: ready }),
   };
 }

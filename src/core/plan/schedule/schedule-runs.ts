@@ -1,8 +1,9 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { type Exact, ceil } from '../../quantity/exact.ts';
 import type { Workspace } from '../../model/workspace.ts';
+import { scheduling } from '../../solve/schedule/general.ts';
 import { mirrored, mirroredResult } from '../../solve/schedule/mirrored.ts';
 import type { Lag, ScheduleProblem } from '../../solve/schedule/problem.ts';
-import { schedule } from '../../solve/schedule/schedule.ts';
 import type { Arrivals } from '../buy/arrivals.ts';
 import type { Clock } from '../time/clock.ts';
 import type { Lines } from '../demand/inserts.ts';
@@ -57,7 +58,7 @@ export interface Scheduled {
  * The runs of a plan in time: forwards from the start, as early as possible; or backwards from the goal, as late as
  * possible, which is forwards in the mirror.
  */
-export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: NoSchedule } {
+export function* schedulingRuns(work: ToSchedule): InPieces<Scheduled | { readonly none: NoSchedule }> {
   const { lines, inserts, runs, workspace, clock, goal, builders } = work;
   const jobs = jobsOf(lines, runs, goal ? 'backwards' : 'forwards');
   const resources = resourcesOf(lines, workspace.program, builders);
@@ -65,7 +66,9 @@ export function scheduleRuns(work: ToSchedule): Scheduled | { readonly none: NoS
   const forwards = translate({ lines, inserts, jobs, resources, clock, windowOf, search: searchFor(work) });
   const problem = goal ? pastFirst(forwards, runs) : forwards;
   const end = goal ? goal.readyBy - clock.origin : 0;
-  const result = goal ? mirroredResult(schedule(mirrored(problem, end)), end) : schedule(problem);
+  yield;
+  const found = yield* scheduling(goal ? mirrored(problem, end) : problem);
+  const result = goal ? mirroredResult(found, end) : found;
   const context = { lines, jobs, resources, problem, isBackwards: goal !== undefined };
   if ('impossible' in result) return { none: noSchedule('schedule-impossible', result.impossible, context) };
   if ('notFound' in result) return { none: noSchedule('schedule-not-found', result.notFound, context) };

@@ -1,3 +1,4 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { goodStart } from './good-start.ts';
 import { lighterStock, type Question } from './lighter-stock.ts';
 import { needsOf } from './needs.ts';
@@ -42,7 +43,7 @@ export interface StockCut {
  *     a good start -> choices of stock by rising value, the first that can be filled -> fewer of no more value
  *     -> the last cut ever shorter
  */
-export function cutStock({ pieces, sizes, lay, fill, budget }: StockProblem): StockCut {
+export function* cuttingStock({ pieces, sizes, lay, fill, budget }: StockProblem): InPieces<StockCut> {
   const none = pieces.map(() => 0);
   if (pieces.every(({ count }) => count === 0))
     return { filled: [], left: none, value: 0, bound: 0, fewest: 0 };
@@ -51,13 +52,13 @@ export function cutStock({ pieces, sizes, lay, fill, budget }: StockProblem): St
   const ones = stock.map(() => 1);
   const question: Question = { pieces, stock, needs: needsOf(pieces, stock), fill, work: { left: budget } };
   const start = goodStart(pieces, stock, lay);
-  const cheap = lighterStock(question, start.left.length > 0 ? undefined : start.filled, values);
+  const cheap = yield* lighterStock(question, start.left.length > 0 ? undefined : start.filled, values);
   if (!cheap.filled) {
     const left = none.map((_, piece) => start.left.filter(({ kind }) => kind === piece).length);
     return { filled: start.filled, left, value: sumOver(start.filled, values), bound: 0, fewest: 0 };
   }
-  const few = lighterStock(question, cheap.filled, ones, sumOver(cheap.filled, values));
-  const filled = withLargeOffcut(question, few.filled ?? cheap.filled);
+  const few = yield* lighterStock(question, cheap.filled, ones, sumOver(cheap.filled, values));
+  const filled = yield* withLargeOffcut(question, few.filled ?? cheap.filled);
   return { filled, left: none, value: sumOver(filled, values), bound: cheap.bound, fewest: few.bound };
 }
 

@@ -1,10 +1,11 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { bestPattern } from './best-pattern.ts';
 import { everyWay } from './every-way.ts';
 import { fewPieces, filledOf } from './fill-sheets.ts';
 import type { Layout } from './lay-out.ts';
 import { along } from './lay-along.ts';
 import type { PieceKind } from './pieces.ts';
-import { areTooLarge, type Filled, type Sheet, type Work } from './stock.ts';
+import { areTooLarge, type FilledOrNot, type Sheet, type Work } from './stock.ts';
 
 /**
  * The pieces laid on these rods, all of them or not at all: rod by rod the pattern that is worth most, again and again.
@@ -14,11 +15,11 @@ import { areTooLarge, type Filled, type Sheet, type Work } from './stock.ts';
  * @source Sequential value correction: Belov and Scheithauer (2007), Eur J Oper Res 178:356–372, after Mukhacheva; its
  *         power of the length is a product here, which is the same on every machine. From memory.
  */
-export function fillRods(
+export function* fillingRods(
   pieces: readonly PieceKind[],
   rods: readonly Sheet[],
   work: Work,
-): readonly Filled[] | 'none' | 'unknown' {
+): InPieces<FilledOrNot> {
   const needed = pieces.reduce((sum, { height, count }) => sum + height * count, 0);
   const total = pieces.reduce((sum, { count }) => sum + count, 0);
   if (areTooLarge(pieces, rods)) return 'none';
@@ -27,6 +28,7 @@ export function fillRods(
   for (let pass = 0; pass === 0 || work.left > end; pass++) {
     const layouts = rodByRod(pieces, rods, worths);
     work.left -= total;
+    yield;
     if (layouts.reduce((sum, { top }) => sum + top, 0) === needed) return filledOf({ sheets: rods, layouts });
     const ways = pass === 0 && total <= fewPieces ? everyWay(pieces, rods, work) : 'unknown';
     if (ways !== 'unknown') return ways === 'none' ? ways : filledOf({ sheets: rods, layouts: ways });

@@ -1,9 +1,10 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { everyWay } from './every-way.ts';
 import { layOut, type Layout } from './lay-out.ts';
 import { drawer, type Draw } from '../draw.ts';
 import { goodOrders, neighbour } from './orders.ts';
 import { areaOf, blanksOf, type Blank, type PieceKind } from './pieces.ts';
-import { areTooLarge, type Filled, type Sheet, type Work } from './stock.ts';
+import { areTooLarge, type FilledOrNot, type Filled, type Sheet, type Work } from './stock.ts';
 
 /** What is laid on each of the sheets, and what is left over. */
 interface Attempt {
@@ -20,34 +21,44 @@ interface Attempt {
  *
  * @returns `none`: there is provably no way. `unknown`: none was found.
  */
-export function fillSheets(
+export function* fillingSheets(
   pieces: readonly PieceKind[],
   sheets: readonly Sheet[],
   work: Work,
-): readonly Filled[] | 'none' | 'unknown' {
+): InPieces<FilledOrNot> {
   const blanks = blanksOf(pieces);
   if (areTooLarge(pieces, sheets)) return 'none';
   const begun = goodOrders(blanks)
     .flatMap((order) => [sheets, [...sheets].reverse()].map((row) => layAll(order, row, work)))
     .reduce(better);
+  yield;
   if (begun.left.length === 0) return filledOf(begun);
   const ways = blanks.length > fewPieces ? 'unknown' : everyWay(pieces, sheets, work);
   if (ways === 'none') return ways;
   if (ways !== 'unknown') return filledOf({ sheets, layouts: ways });
   const end = work.left / 2;
   const found =
-    sheets.length > 2 ? againInParts(begun, pieces, work, end) : inNearOrders(begun, pieces, work, end);
+    sheets.length > 2
+      ? yield* againInParts(begun, pieces, work, end)
+      : yield* inNearOrders(begun, pieces, work, end);
   return found.left.length === 0 ? filledOf(found) : 'unknown';
 }
 
 export const fewPieces = 12;
 
 /** Orders near the best, until that is enough or the work has gone down to `end`. */
-function inNearOrders(best: Attempt, pieces: readonly PieceKind[], work: Work, end: number): Attempt {
+function* inNearOrders(
+  best: Attempt,
+  pieces: readonly PieceKind[],
+  work: Work,
+  end: number,
+): InPieces<Attempt> {
   const draw = drawer();
   const mayTurn = pieces.map(({ turn }) => turn);
-  while (best.left.length > 0 && work.left > end)
+  while (best.left.length > 0 && work.left > end) {
     best = better(best, layAll(neighbour(best.order, mayTurn, draw), best.sheets, work));
+    yield;
+  }
   return best;
 }
 
@@ -56,12 +67,12 @@ function inNearOrders(best: Attempt, pieces: readonly PieceKind[], work: Work, e
  *
  * @source Ruin and recreate: Schrimpf et al. (2000), J Comput Phys 159:139–171. From memory.
  */
-function againInParts(
+function* againInParts(
   { order, sheets, ...begun }: Attempt,
   pieces: readonly PieceKind[],
   work: Work,
   end: number,
-): Attempt {
+): InPieces<Attempt> {
   const draw = drawer();
   const mayTurn = pieces.map(({ turn }) => turn);
   const layouts = [...begun.layouts];
@@ -77,6 +88,7 @@ function againInParts(
       some.map((at) => sheets[at]!),
       work,
     );
+    yield;
     const before = { left, layouts: some.map((at) => layouts[at]!) };
     if (compare(again, before, pieces) > 0) continue;
     some.forEach((at, index) => (layouts[at] = again.layouts[index]!));

@@ -1,6 +1,7 @@
 import { Bug } from '../../diagnostic.ts';
-import { cutStock } from './cut-stock.ts';
-import { fillRods } from './fill-rods.ts';
+import { type InPieces, atOnce } from '../../in-pieces.ts';
+import { cuttingStock } from './cut-stock.ts';
+import { fillingRods } from './fill-rods.ts';
 import { layAlong } from './lay-along.ts';
 
 /** Rods, tubes or cord of one length. All lengths are whole numbers of one unit. */
@@ -51,10 +52,20 @@ export interface RodCuts {
  *
  * @throws {Bug} Where a piece is longer than every rod: see `longerThanAll`.
  */
-export function cutLengths({ stock, pieces, gap = 0, budget = 60_000 }: LengthProblem): RodCuts {
+export function cutLengths(problem: LengthProblem): RodCuts {
+  return atOnce(cuttingLengths(problem));
+}
+
+/** The same, in small pieces of work. */
+export function* cuttingLengths({
+  stock,
+  pieces,
+  gap = 0,
+  budget = 60_000,
+}: LengthProblem): InPieces<RodCuts> {
   const tooLong = longerThanAll(stock, pieces);
   if (tooLong.length > 0) throw new Bug('pieces longer than every rod', { tooLong });
-  const { filled, ...rest } = cutStock({
+  const { filled, ...rest } = yield* cuttingStock({
     pieces: pieces.map(({ length, count }) => ({ width: 1, height: length + gap, count, turn: false })),
     sizes: stock.map(({ length, price, count }) => ({
       width: 1,
@@ -65,7 +76,7 @@ export function cutLengths({ stock, pieces, gap = 0, budget = 60_000 }: LengthPr
       count,
     })),
     lay: layAlong,
-    fill: fillRods,
+    fill: fillingRods,
     budget,
   });
   const rods = filled.map(({ kind, layout: { top, placements } }) => ({

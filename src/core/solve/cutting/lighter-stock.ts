@@ -1,7 +1,17 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { choices, type Choice } from './choices.ts';
 import type { Need } from './needs.ts';
 import type { PieceKind } from './pieces.ts';
-import { sheetsOf, sumOver, weigh, type Fill, type Filled, type Stock, type Work } from './stock.ts';
+import {
+  sheetsOf,
+  sumOver,
+  weigh,
+  type Fill,
+  type Filled,
+  type FilledOrNot,
+  type Stock,
+  type Work,
+} from './stock.ts';
 
 /** What is to be cut from what, what that takes at least, and how much may be done about it. */
 export interface Question {
@@ -20,28 +30,29 @@ export interface Question {
  * @param atMost  The value that the stock may have.
  * @returns The best known in the end, and what none can weigh less than.
  */
-export function lighterStock(
+export function* lighterStock(
   { pieces, stock, needs, fill, work }: Question,
   best: readonly Filled[] | undefined,
   weights: readonly number[],
   atMost = Infinity,
-): { readonly filled: readonly Filled[] | undefined; readonly bound: number } {
+): InPieces<{ readonly filled: readonly Filled[] | undefined; readonly bound: number }> {
   const values = stock.map(({ value }) => value);
   const most = best ? sumOver(best, weights) : Infinity;
   const { lighter, rest } = lighterThan(most, choices(stock, needs, weights));
   const allowed = lighter.filter(({ counts }) => weigh(counts, values) <= atMost);
-  const tryOut = ({ counts }: Choice): ReturnType<Fill> =>
-    work.left > 0 ? fill(pieces, sheetsOf(counts, stock), work) : 'unknown';
-  let found: ReturnType<Fill> = 'none';
+  function* tryOut({ counts }: Choice): ReturnType<Fill> {
+    return work.left > 0 ? yield* fill(pieces, sheetsOf(counts, stock), work) : 'unknown';
+  }
+  let found: FilledOrNot = 'none';
   let at = -1;
-  while (found === 'none' && ++at < allowed.length) found = tryOut(allowed[at]!);
+  while (found === 'none' && ++at < allowed.length) found = yield* tryOut(allowed[at]!);
   const proven = new Set(allowed.slice(0, at));
   const bound = lighter.find((choice) => !proven.has(choice))?.weight ?? rest;
   let filled = typeof found === 'object' ? found : best;
   let [tooLittle, enough] = [at, typeof found === 'object' ? at : allowed.length];
   while (enough - tooLittle > 1 && work.left > 0) {
     const middle = (tooLittle + enough) >> 1;
-    const better = tryOut(allowed[middle]!);
+    const better = yield* tryOut(allowed[middle]!);
     if (typeof better === 'object') [filled, enough] = [better, middle];
     else tooLittle = middle;
   }

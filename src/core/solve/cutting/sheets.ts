@@ -1,6 +1,7 @@
 import { Bug } from '../../diagnostic.ts';
-import { cutStock } from './cut-stock.ts';
-import { fillSheets } from './fill-sheets.ts';
+import { type InPieces, atOnce } from '../../in-pieces.ts';
+import { cuttingStock } from './cut-stock.ts';
+import { fillingSheets } from './fill-sheets.ts';
 import { layOut } from './lay-out.ts';
 import { grown, type PieceKind, type Placement } from './pieces.ts';
 import { fits } from './stock.ts';
@@ -50,10 +51,20 @@ export interface SheetLayouts {
  *
  * @throws {Bug} Where a piece fits no sheet: see `fitsNone`.
  */
-export function cutSheets({ sheets, pieces, gap = 0, budget = 60_000 }: SheetProblem): SheetLayouts {
+export function cutSheets(problem: SheetProblem): SheetLayouts {
+  return atOnce(cuttingSheets(problem));
+}
+
+/** The same, in small pieces of work. */
+export function* cuttingSheets({
+  sheets,
+  pieces,
+  gap = 0,
+  budget = 60_000,
+}: SheetProblem): InPieces<SheetLayouts> {
   const tooLarge = fitsNone(sheets, pieces);
   if (tooLarge.length > 0) throw new Bug('pieces larger than every sheet', { tooLarge });
-  const { filled, ...rest } = cutStock({
+  const { filled, ...rest } = yield* cuttingStock({
     pieces: grown(pieces, gap),
     sizes: sheets.map(({ width, height, price, count }) => ({
       width: width + gap,
@@ -64,7 +75,7 @@ export function cutSheets({ sheets, pieces, gap = 0, budget = 60_000 }: SheetPro
       count,
     })),
     lay: layOut,
-    fill: fillSheets,
+    fill: fillingSheets,
     budget,
   });
   const cut = filled.map(({ kind, layout: { top, placements } }) => ({

@@ -1,3 +1,4 @@
+import type { InPieces } from '../../in-pieces.ts';
 import type { Layout } from './lay-out.ts';
 import { areaOf, type Blank, type PieceKind } from './pieces.ts';
 
@@ -32,12 +33,14 @@ export interface Work {
   left: number;
 }
 
-/** Lays all pieces on these sheets; or says that there is provably no way; or that it found none. */
+/** All pieces laid on some sheets; or: there is provably no way; or none was found. */
+export type FilledOrNot = readonly Filled[] | 'none' | 'unknown';
+
 export type Fill = (
   pieces: readonly PieceKind[],
   sheets: readonly Sheet[],
   work: Work,
-) => readonly Filled[] | 'none' | 'unknown';
+) => InPieces<FilledOrNot>;
 
 /** Whether the piece fits the sheet one way or the other. */
 export function fits({ width, height, turn }: Omit<PieceKind, 'count'>, sheet: Size): boolean {

@@ -1,3 +1,4 @@
+import type { InPieces } from '../../in-pieces.ts';
 import { choices } from './choices.ts';
 import type { Question } from './lighter-stock.ts';
 import { sheetsOf, sumOver, weigh, type Filled, type Sheet, type Stock } from './stock.ts';
@@ -6,10 +7,10 @@ import { sheetsOf, sumOver, weigh, type Filled, type Sheet, type Stock } from '.
  * As many sheets of the same value, laid so that one of them keeps more in one piece: one is offered ever shorter, as
  * long as all pieces still find room.
  */
-export function withLargeOffcut(
+export function* withLargeOffcut(
   { pieces, stock, needs, fill, work }: Question,
   filled: readonly Filled[],
-): readonly Filled[] {
+): InPieces<readonly Filled[]> {
   const values = stock.map(({ value }) => value);
   const most = sumOver(filled, values);
   let best = withOffcutLast(filled, stock);
@@ -22,7 +23,7 @@ export function withLargeOffcut(
     if (weight < filled.length || weigh(counts, values) > most) continue;
     for (let kind = 0; kind < stock.length;) {
       const shorter = oneShorter(sheetsOf(counts, stock), kind, offcutOf(best.at(-1)!, stock));
-      const found = shorter && work.left > 0 ? fill(pieces, shorter, work) : 'unknown';
+      const found = shorter && work.left > 0 ? yield* fill(pieces, shorter, work) : 'unknown';
       if (typeof found === 'object') best = withOffcutLast(found, stock);
       else kind++;
     }

@@ -1,18 +1,19 @@
+import { atOnce } from '../../in-pieces.ts';
 import { branch } from './exact/branch.ts';
 import { isExact } from './exact/is-exact.ts';
+import { searched, usualBudget } from './general.ts';
 import { groundOf, type Ground } from './ground/ground.ts';
 import { isPlain } from './plain/is-plain.ts';
 import { plainBound } from './plain/plain-bound.ts';
 import { searchPlain } from './plain/search-plain.ts';
 import type { ScheduleProblem, ScheduleResult } from './problem.ts';
-import { search } from './search/search.ts';
 
 /**
  * A schedule that keeps every rule of the problem and ends early; of those that end within a thousandth of each other
  * the one with the fewest changes of task. Same problem, same schedule.
  *
  *     least lags and resources, no more  -> plain/
- *     anything else                      -> search.ts
+ *     anything else                      -> search/
  *     what is small and has no calendars -> exact/ too, with what the search has found as upper bound
  *
  * @returns The schedule with a bound below which none can be; or what proves that there is none; or what stood in the
@@ -33,19 +34,10 @@ function plainly({ problem, prepared, bound }: Ground): ScheduleResult {
   return resultOf(problem, searchPlain(problem, lowerBound, passes).starts, lowerBound);
 }
 
-const usualBudget = 20_000;
-
 function generally(ground: Ground): ScheduleResult {
-  const { problem, prepared, bound } = ground;
-  const lowerBound = bound - prepared.from;
+  const { problem } = ground;
   const { budget = usualBudget } = problem;
-  const found = search(ground, isExact(problem) ? Math.ceil(budget / searchedBefore) : budget);
-  if ('stuck' in found) return { notFound: found.stuck, lowerBound };
-  const { starts, ends, score } = found;
-  const late = ends.flatMap((end, job) => (end > prepared.deadlines[job]! ? [job] : []));
-  if (late.length > 0) return { notFound: { because: 'deadline', jobs: late }, lowerBound };
-  const makespan = score[3] - prepared.from;
-  return { starts, ends, makespan, lowerBound, optimal: makespan === lowerBound };
+  return atOnce(searched(ground, isExact(problem) ? Math.ceil(budget / searchedBefore) : budget));
 }
 
 /** One part in so many of the budget, where the rest is done exactly. */

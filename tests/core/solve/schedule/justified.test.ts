@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { brokenRules } from '../../../../src/core/solve/schedule/feasible.ts';
 import type { ScheduleProblem } from '../../../../src/core/solve/schedule/problem.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
+import { atOnce } from '../../../../src/core/in-pieces.ts';
 import { asEarly, asLate } from '../../../../src/core/solve/schedule/search/justified.ts';
 import { randomProblem } from './random-problem.ts';
 
@@ -20,11 +21,15 @@ const loose = { starts: [2, 20, 40, 30], ends: [12, 25, 45, 35] };
 
 describe('the same order of work', () => {
   it('as early as may be', () => {
-    expect(asEarly(problem, loose, [true])).toEqual([{ starts: [0, 10, 20, 15], ends: [10, 15, 25, 20] }]);
+    expect(atOnce(asEarly(problem, loose, [true]))).toEqual([
+      { starts: [0, 10, 20, 15], ends: [10, 15, 25, 20] },
+    ]);
   });
 
   it('as late as may be, with nothing after the last end', () => {
-    expect(asLate(problem, loose, [true])).toEqual([{ starts: [20, 30, 40, 35], ends: [30, 35, 45, 40] }]);
+    expect(atOnce(asLate(problem, loose, [true]))).toEqual([
+      { starts: [20, 30, 40, 35], ends: [30, 35, 45, 40] },
+    ]);
   });
 
   it('keeps every rule and ends no later, whatever the problem', () => {
@@ -35,8 +40,8 @@ describe('the same order of work', () => {
         if (!('starts' in result)) return;
         const latest = Math.max(...result.ends);
         for (const times of [
-          ...asEarly(random, result, [true, false]),
-          ...asLate(random, result, [true, false]),
+          ...atOnce(asEarly(random, result, [true, false])),
+          ...atOnce(asLate(random, result, [true, false])),
         ]) {
           moved++;
           expect(brokenRules(random, times)).toEqual([]);

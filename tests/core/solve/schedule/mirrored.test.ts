@@ -171,6 +171,63 @@ describe('whatever the problem', () => {
     expect(found).toBeGreaterThan(50);
   });
 
+  it('is not thrown off by a hold to a job for which its calendar has no time', () => {
+    // hours 3 to 5 and 8 to 10, and none after that
+    const problem: ScheduleProblem = {
+      durations: [0, 3, 3],
+      lags: [
+        [1, 0, -2],
+        [2, 0, -6, 'start', 'end'],
+        [2, 0, 4],
+        [1, 2, -1, 'end', 'start'],
+      ],
+      demands: [
+        [1, 0],
+        [1, 1],
+        [2, 0],
+      ],
+      capacities: [3, 1],
+      calendars: [
+        {
+          open: [
+            [3, 5],
+            [8, 10],
+          ],
+        },
+        { open: [[3, 5]], every: 7 },
+      ],
+      calendarOf: [1, 1, 0],
+      splits: [true, false, false],
+      startsOnly: [false, false, true],
+      endsOnly: [false, true, false],
+      releases: [0, 0, 2],
+      holds: [
+        {
+          resource: 1,
+          count: 1,
+          from: [[1, 'start']],
+          to: [
+            [0, 'end'],
+            [0, 'start'],
+          ],
+        },
+      ],
+      exclusions: [
+        {
+          one: [{ job: 0, after: 0 }],
+          other: [
+            { job: 1, after: 0, before: 2 },
+            { job: 2, after: 1, before: 1 },
+          ],
+        },
+      ],
+      kinds: [0, 2, 0],
+      crew: 0,
+      budget: 60,
+    };
+    expect(schedule(problem)).toHaveProperty('notFound');
+  });
+
   it('twice mirrored it means the same as before', () => {
     fc.assert(
       fc.property(anySchedule, ({ problem, at, times }) => {

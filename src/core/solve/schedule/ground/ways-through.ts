@@ -51,7 +51,8 @@ function jobsBetween(opener: number, to: readonly number[], { into, outOf, block
 
 /**
  * The earliest minute until which a hold lasts that begins where its opener now stands, by lags and calendars, beside
- * nobody else. Jobs between stand on the board while this is worked out, and no longer.
+ * nobody else. Jobs between stand on the board while this is worked out, and no longer; one for which there is no time
+ * says nothing.
  */
 export function lastsUntil({ jobs, opener, to, minutes }: Way, board: Board): number {
   const { starts, ends, moments, ground } = board;
@@ -60,15 +61,17 @@ export function lastsUntil({ jobs, opener, to, minutes }: Way, board: Board): nu
   for (let at = 0; at < jobs.length; at++) {
     const job = jobs[at]!;
     if (!Number.isNaN(starts[job]!)) continue;
-    onTrial |= 1 << at;
     const start = times[job]!.start(earliestBeside(board, job, ground.earliest[job]!));
+    const end = start === Infinity ? Infinity : times[job]!.end(start);
+    if (end === Infinity) continue;
+    onTrial |= 1 << at;
     starts[job] = start;
-    ends[job] = start === Infinity ? Infinity : times[job]!.end(start);
+    ends[job] = end;
   }
   let until = moments[opener]! + minutes;
   for (const moment of to) {
     const minute = moments[moment]!;
-    if (minute > until && minute < Infinity) until = minute;
+    if (minute > until) until = minute;
   }
   for (let at = 0; at < jobs.length; at++) if (onTrial & (1 << at)) starts[jobs[at]!] = ends[jobs[at]!] = NaN;
   return until;

@@ -1,3 +1,4 @@
+import type { InPieces } from '../../../in-pieces.ts';
 import { clearBoard, earliestBeside, put, timesOn, type Board } from '../ground/board.ts';
 import type { Ground } from '../ground/ground.ts';
 import { mostUsed } from '../ground/usage.ts';
@@ -12,7 +13,7 @@ import type { Search } from './search.ts';
  *     b1 |=cut 3=|=cut 1=|=cut 5=|        b1 |=cut 1=|=cut 2=|=cut 3=|
  *     b2 |=cut 2=|=cut 4=|=cut 6=|   ->   b2 |=cut 4=|=cut 5=|=cut 6=|
  */
-export function consecutive({ ground, placer, judge }: Search, given: Scored): Scored {
+export function* consecutive({ ground, placer, judge }: Search, given: Scored): InPieces<Scored> {
   const { board } = placer.making;
   let best = given;
   const tryOut = (changed: readonly (readonly number[])[], keyOf: (job: number) => number): boolean => {
@@ -29,8 +30,14 @@ export function consecutive({ ground, placer, judge }: Search, given: Scored): S
   const byTime = (): number => 0;
   const sets = interchangeable(ground);
   if (tryOut(sets, byBlock)) return best;
+  yield;
   tryOut(sets, byTime);
-  for (const set of sets.slice(0, mostTries)) if (!tryOut([set], byBlock)) tryOut([set], byTime);
+  for (const set of sets.slice(0, mostTries)) {
+    yield;
+    if (tryOut([set], byBlock)) continue;
+    yield;
+    tryOut([set], byTime);
+  }
   return best;
 }
 

@@ -1,5 +1,6 @@
 import { copyBoard, emptyBoard, isPlaced, put, takeOff, timesOn, type Board } from '../ground/board.ts';
-import { isIdeal, isLeft, judged, type Left } from './budget.ts';
+import { isIdeal, isLeft, judged, patience, type Left } from './budget.ts';
+import type { InPieces } from '../../../in-pieces.ts';
 import type { Draw } from '../../draw.ts';
 import type { Ground } from '../ground/ground.ts';
 import { orderWithin } from '../placing/order-within.ts';
@@ -25,7 +26,7 @@ interface Bench extends Search {
  * @source Large neighbourhood search: Shaw, Using constraint programming and local search methods to solve vehicle
  *         routing problems (1998); from memory.
  */
-export function rework(work: Search, given: Scored, left: Left): Scored {
+export function* rework(work: Search, given: Scored, left: Left): InPieces<Scored> {
   const { ground } = work;
   const { starts } = given;
   const { making } = work.placer;
@@ -34,22 +35,20 @@ export function rework(work: Search, given: Scored, left: Left): Scored {
   for (const job of order) put(making.board, job, starts[job]!);
   const bench: Bench = { ...work, order, kept: emptyBoard(ground), best: given };
   copyBoard(making.board, bench.kept);
-  let [spent, most] = [0, left.placements * patience];
-  while (isLeft(left) && spent < most && !isIdeal(ground, bench.best.score)) {
-    const { best } = bench;
+  const waiting = patience(left, partWithoutBetter);
+  while (isLeft(left) && !waiting.isOver() && !isIdeal(ground, bench.best.score)) {
+    const before = bench.best.score;
     making.work = 0;
     tryStretch(bench);
-    const cost = making.work + order.length / judged;
     left.schedules--;
-    left.placements -= cost;
-    spent += cost;
-    if (bench.best !== best) most = spent + (left.placements + spent) * patience;
+    left.placements -= making.work + order.length / judged;
+    if (compareScores(bench.best.score, before, 4) < 0) waiting.renew();
+    yield;
   }
   return bench.best;
 }
 
-/** So much of what was left may go by without anything better. */
-const patience = 1 / 4;
+const partWithoutBetter = 1 / 4;
 /** Places looked for to put one stretch back; blocks bound both ways could be tried for ever. */
 const mostTries = 500;
 

@@ -1,15 +1,16 @@
+import type { InPieces } from '../../../in-pieces.ts';
 import { drawer, type Draw } from '../../draw.ts';
 import { timesOn } from '../ground/board.ts';
 import type { Ground } from '../ground/ground.ts';
 import { place, placer, type Placer } from '../placing/placing.ts';
 import type { Obstacle } from '../problem.ts';
-import { isIdeal, isLeft, judged, type Left } from './budget.ts';
+import { isIdeal, isLeft, judged, patience, type Left } from './budget.ts';
 import { consecutive } from './consecutive.ts';
-import { later } from './later.ts';
 import { changed } from './moves.ts';
 import { rework } from './rework.ts';
 import { rankOf, rules, type Line } from './rules.ts';
 import { compareScores, judgeOf, latestEnd, type Judge, type Scored } from './score.ts';
+import { later, sooner } from './sooner-and-later.ts';
 
 /** What a search works with, all along. */
 export interface Search {
@@ -21,26 +22,26 @@ export interface Search {
 
 /**
  * The best schedule found: one by each rule (where no rule leads to one, by lines drawn at random), then stretch by
- * stretch made better; at last all is moved as late as it may, where that is wanted, and numbers run on. Same problem,
- * same schedule.
+ * stretch made better; at last all is moved as early, or where that is wanted as late, as it may, and numbers run on.
+ * Same problem, same schedule.
  *
- *     rules -> rework -> later -> consecutive
+ *     rules -> improve -> rework -> sooner -> later -> consecutive
  */
-export function search(ground: Ground, budget: number): Scored | { stuck: Obstacle } {
+export function* searching(ground: Ground, budget: number): InPieces<Scored | { stuck: Obstacle }> {
   const { placements = Infinity, latest } = ground.problem;
   const left: Left = { schedules: budget, placements };
   const work = { ground, draw: drawer(), judge: judgeOf(ground), placer: placer(ground) };
-  const first = firstSchedule(work, left);
+  const first = yield* firstSchedule(work, left);
   if ('stuck' in first) return first;
   const jobs = first.line.length;
-  const some = share(left, evenJobs / (jobs + evenJobs) / 2);
-  const better = improve(work, first, some);
-  const found = rework(work, better, left);
-  return consecutive(work, latest ? later(work, found) : found);
+  const some = share(left, fewJobs / (jobs + fewJobs) / 4);
+  const better = yield* improve(work, first, some);
+  const found = yield* sooner(work, yield* rework(work, better, left));
+  return yield* consecutive(work, latest ? yield* later(work, found) : found);
 }
 
-/** With so many jobs a quarter of the budget is for changes of the line, with few the half. */
-const evenJobs = 100;
+/** With so many jobs an eighth of the budget is for changes of the line, with fewer up to a quarter. */
+const fewJobs = 100;
 
 /** Takes a part of what is left. */
 function share(left: Left, part: number): Left {
@@ -50,33 +51,43 @@ function share(left: Left, part: number): Left {
   return some;
 }
 
-function firstSchedule(work: Search, left: Left): Candidate | { stuck: Obstacle } {
+function* firstSchedule(work: Search, left: Left): InPieces<Candidate | { stuck: Obstacle }> {
   let best: Candidate | undefined;
   let stuck: Obstacle | undefined;
   const tryLine = (line: Line): void => {
     const found = placeLine(work, line, left, best);
-    if ('stuck' in found) stuck ??= found.stuck;
-    else if (!best || compareScores(found.score, best.score) < 0) best = found;
+    if (found && 'stuck' in found) stuck ??= found.stuck;
+    else if (found && (!best || compareScores(found.score, best.score) < 0)) best = found;
   };
-  for (const line of rules(work.ground)) if (isLeft(left) || !(best ?? stuck)) tryLine(line);
+  for (const line of rules(work.ground)) {
+    if (isLeft(left) || !(best ?? stuck)) tryLine(line);
+    yield;
+  }
   const line = [...work.ground.prepared.durations.keys()];
-  for (let tried = 0; !best && tried < mostShuffled && isLeft(left); tried++)
+  for (let tried = 0; !best && tried < mostShuffled && isLeft(left); tried++) {
     tryLine(shuffled(line, work.draw));
+    yield;
+  }
   return best ?? { stuck: stuck! };
 }
 
 /** As long as nothing is better, changes of the line of the best one; its line is the order of its starts. */
-function improve(work: Search, first: Candidate, left: Left): Candidate {
+function* improve(work: Search, first: Candidate, left: Left): InPieces<Candidate> {
   const { ground, draw } = work;
+  const waiting = patience(left, partWithoutBetter);
   let best = first;
-  while (isLeft(left) && !isIdeal(ground, best.score)) {
+  while (isLeft(left) && !waiting.isOver() && !isIdeal(ground, best.score)) {
     const line = changed(best.line, ground.prepared.kinds, draw);
     const next = placeLine(work, line, left, best, draw(2) === 0);
-    if ('stuck' in next || compareScores(next.score, best.score, 4) > 0) continue;
+    yield;
+    if (!next || 'stuck' in next) continue;
+    if (compareScores(next.score, best.score, 4) < 0) waiting.renew();
     best = { ...next, line: next.line.toSorted((a, b) => next.starts[a]! - next.starts[b]!) };
   }
   return best;
 }
+
+const partWithoutBetter = 2 / 5;
 
 interface Candidate extends Scored {
   readonly line: Line;
@@ -97,8 +108,8 @@ function shuffled(line: Line, draw: Draw): Line {
 }
 
 /**
- * A schedule by a line, unless it turns out worse than the best one, or takes far more work; the first may take more
- * than is left.
+ * A schedule by a line; nothing where it turns out worse than the best one. It is given up where it takes far more work;
+ * the first may take more than is left.
  */
 function placeLine(
   { ground, placer, judge }: Search,
@@ -106,7 +117,7 @@ function placeLine(
   left: Left,
   best: Candidate | undefined,
   inLine = false,
-): Candidate | { stuck: Obstacle } {
+): Candidate | { stuck: Obstacle } | undefined {
   const { making } = placer;
   const allowed = Math.max(left.placements, 4 * line.length);
   const most = {
@@ -118,5 +129,7 @@ function placeLine(
   left.schedules--;
   left.placements -= making.work + line.length / judged;
   if (stuck) return { stuck };
-  return { line, work: making.work, ...timesOn(making.board), score: judge.score(making.board, best?.score) };
+  const score = judge.score(making.board, best?.score);
+  if (best && compareScores(score, best.score, 4) > 0) return undefined;
+  return { line, work: making.work, ...timesOn(making.board), score };
 }

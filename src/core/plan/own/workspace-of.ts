@@ -1,0 +1,128 @@
+import { given } from '../../given.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { Material } from '../../model/material.ts';
+import type { Program } from '../../model/program.ts';
+import type { Prose, ProseLink, ProsePlace } from '../../model/prose.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { readLeading } from '../../quantity/read.ts';
+
+/**
+ * As much of a workspace as a plan of one guide needs, made and shown: that guide and those whose models it uses, their
+ * materials and tools. Plans of the two are the same.
+ */
+export function workspaceOf(whole: Workspace, guide: string): Workspace {
+  const guides = withInserted(whole.guides, [guide]);
+  const materials = named(whole.materials, guides.flatMap(materialsOf));
+  const tools = guides.flatMap((each) => each.tools.map(({ use }) => use));
+  return {
+    program: programFor(guides, Object.values(materials), whole.program),
+    modules: {},
+    materials: mapped(materials, forPlans),
+    tools: named(whole.tools, tools),
+    guides: mapped(
+      named(
+        whole.guides,
+        guides.map(({ id }) => id),
+      ),
+      guideForPlans,
+    ),
+  };
+}
+
+type ById<T> = Readonly<Record<string, T>>;
+
+/** Those of a table that are named, in its order. */
+function named<T>(table: ById<T>, ids: readonly string[]): ById<T> {
+  return Object.fromEntries(Object.entries(table).filter(([id]) => ids.includes(id)));
+}
+
+function mapped<T>(table: ById<T>, change: (value: T) => T): ById<T> {
+  return Object.fromEntries(Object.entries(table).map(([id, value]) => [id, change(value)]));
+}
+
+/** A guide may use the model of another as a material: `guide:vessel-insert`. */
+function withInserted(
+  all: ById<Guide>,
+  [id, ...rest]: readonly string[],
+  found: readonly Guide[] = [],
+): readonly Guide[] {
+  const guide = id === undefined ? undefined : all[id];
+  if (id === undefined) return found;
+  if (!guide || found.includes(guide)) return withInserted(all, rest, found);
+  const inserted = guide.materials.flatMap(({ use }) => (use.startsWith('guide:') ? [use.slice(6)] : []));
+  return withInserted(all, [...rest, ...inserted], [...found, guide]);
+}
+
+/** Rows, ingredients, what is replaced between uses, and products whose directions give a time. */
+function materialsOf({ materials, mixes, inUse, steps }: Guide): readonly string[] {
+  const waits = steps.flatMap(({ wait }) => (wait ? [wait.usual, ...Object.values(wait.ifRoom)] : []));
+  const times = waits.flatMap((wait) => ('byLevel' in wait ? Object.values(wait.byLevel) : [wait]));
+  return [
+    ...materials.map(({ use }) => use),
+    ...mixes.flatMap(({ of }) => of.map(({ use }) => use)),
+    ...(inUse.between?.uses ?? []).map(({ material }) => material),
+    ...times.flatMap((time) => ('material' in time ? [time.material] : [])),
+  ];
+}
+
+function programFor(guides: readonly Guide[], materials: readonly Material[], program: Program): Program {
+  const steps = guides.flatMap((guide) => guide.steps);
+  const places = steps.flatMap(({ at, waitsAt }) => [...Object.keys(at), ...Object.keys(waitsAt)]);
+  const tools = guides.flatMap((guide) => guide.tools.map(({ use }) => use));
+  const shops = materials.flatMap(({ packs }) => packs.flatMap(({ from }) => from ?? []));
+  return given<Program>({
+    ...program,
+    stations: named(program.stations, places),
+    owned: named(program.owned, tools),
+    suppliers: named(program.suppliers, shops),
+    sayAlso: {},
+    address: undefined,
+    policy: undefined,
+  });
+}
+
+function forPlans(material: Material): Material {
+  return given<Material>({ ...material, notWith: [], instead: [], dataSheet: undefined });
+}
+
+function guideForPlans(guide: Guide): Guide {
+  return given<Guide>({
+    ...guide,
+    patterns: [],
+    checks: [],
+    inUse: given<Guide['inUse']>({ between: guide.inUse.between, renew: [] }),
+    history: [],
+    sources: [],
+    prose: amountsOf(guide.prose),
+    ...onlyOnPage,
+  });
+}
+const onlyOnPage = {
+  summary: undefined,
+  trains: undefined,
+  licence: undefined,
+  version: undefined,
+  approved: undefined,
+  aUseIs: undefined,
+};
+
+/** Headings of steps, and the links that begin with an amount, each in its place. */
+function amountsOf({ sections, links }: Prose): Prose {
+  return {
+    sections: sections.map(({ heading, step }) => ({
+      ...(step === undefined ? { heading: '' } : { heading, step }),
+      slug: '',
+      has: [],
+      at: nowhere,
+    })),
+    links: links.map((link) => (hasAmount(link) ? { ...link, at: nowhere } : noLink)),
+    images: [],
+  };
+}
+
+const nowhere: ProsePlace = { line: 0, column: 0, length: 0 };
+const noLink: ProseLink = { kind: 'other', target: '', text: '', section: 0, at: nowhere };
+
+function hasAmount({ kind, text }: ProseLink): boolean {
+  return kind === 'set' || readLeading(text) !== undefined;
+}
