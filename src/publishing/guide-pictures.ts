@@ -1,50 +1,44 @@
 import type { Guide } from '../core/model/guide.ts';
-import type { ReadWorkspace } from '../reading/read.ts';
-import { pictureSize, type PictureSize } from '../rendering/picture-size.ts';
-import { safeSvg } from '../rendering/safe-svg.ts';
+import type { PictureCopy } from './finish-photo.ts';
 import { safeFileName } from './paths.ts';
+import { pathOfPicture, type Pictures, picturesNamed } from './pictures.ts';
 
-/** A picture of a guide as it is published. */
-export interface PublishedPicture extends PictureSize {
-  /** In the guide's folder of the site. */
+/** A picture of a guide as it is published: its copies by rising width, with their names in the guide's folder. */
+export type PublishedPicture = readonly PublishedCopy[];
+
+export interface PublishedCopy extends PictureCopy {
   readonly name: string;
-  readonly bytes: Uint8Array;
 }
 
 /** The pictures that prose and checks of a guide name and that are there, by file as written. */
-export function picturesOf(guide: Guide, read: ReadWorkspace): ReadonlyMap<string, PublishedPicture> {
-  const checks = guide.checks
-    .flatMap(({ like, unlike }) => [like, unlike])
-    .filter((file) => file !== undefined);
-  const files = new Set([...guide.prose.images.map(({ file }) => file), ...checks]);
-  const pictures = new Map<string, PublishedPicture>();
+export function picturesOf(guide: Guide, pictures: Pictures): ReadonlyMap<string, PublishedPicture> {
+  const published = new Map<string, PublishedPicture>();
   const taken = new Set<string>();
-  for (const file of [...files].sort()) {
-    const picture = published(file, read.files[pathOf(guide, file)], taken);
-    if (picture) pictures.set(file, picture);
+  for (const file of picturesNamed(guide)) {
+    const picture = pictures.get(pathOfPicture(guide, file));
+    if (picture?.kind === 'drawing') published.set(file, named(picture.copies, file, '.svg', taken));
+    if (picture?.kind === 'photo') published.set(file, named(picture.copies, file, '.jpg', taken));
   }
-  return pictures;
+  return published;
 }
 
-/** `./photos/a.jpg` of `guides/needle-block/guide.md` -> `guides/needle-block/photos/a.jpg`. */
-function pathOf({ id }: Guide, file: string): string {
-  return `guides/${id}/${file.replace(/^(\.\/)+/, '')}`;
-}
-
-function published(
+/** `Pour.PNG` of 1440 points across -> `pour-480.jpg`, `pour-960.jpg`, `pour-1440.jpg`; one copy alone has no width. */
+function named(
+  copies: readonly PictureCopy[],
   file: string,
-  bytes: Uint8Array | undefined,
+  ending: string,
   taken: Set<string>,
-): PublishedPicture | undefined {
-  const size = bytes && pictureSize(bytes);
-  if (!bytes || !size) return undefined;
-  const safe = /\.svg$/i.test(file) ? safeSvg(bytes) : bytes;
-  return safe && { name: freeName(safeFileName(file), taken), bytes: safe, ...size };
+): PublishedPicture {
+  const stem = safeFileName(file).replace(/\.[^.]*$/, '');
+  return copies.map((copy) => {
+    const width = copies.length > 1 ? `-${copy.width}` : '';
+    return { ...copy, name: freeName(`${stem}${width}`, ending, taken) };
+  });
 }
 
-function freeName(name: string, taken: Set<string>): string {
-  let free = name;
-  for (let n = 2; taken.has(free); n++) free = name.replace(/(?=\.[^.]*$|$)/, `-${n}`);
+function freeName(stem: string, ending: string, taken: Set<string>): string {
+  let free = stem + ending;
+  for (let n = 2; taken.has(free); n++) free = `${stem}-${n}${ending}`;
   taken.add(free);
   return free;
 }

@@ -1,6 +1,7 @@
 import { readFile, readdir } from 'node:fs/promises';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { Bug } from '../core/diagnostic.ts';
 import type { Files } from './site.ts';
 
 /** What every site carries, from beside the program: `styles/site.css`, `scripts/search.js`, `fonts/…`. Made by the build. */
@@ -13,12 +14,16 @@ export async function manualFiles(): Promise<Files> {
   return filesIn(join(await packageFolder(), 'dist/manual'));
 }
 
-/** The folder of this package: the nearest one upwards that has its `package.json`. */
-async function packageFolder(): Promise<string> {
-  for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {
-    const text = await readFile(join(folder, 'package.json'), 'utf8').catch(() => '{}');
-    if ((JSON.parse(text) as { name?: string }).name === 'benchwright') return folder;
-  }
+/**
+ * The folder of this package: the nearest one upwards that has its `package.json`.
+ *
+ * @throws {Bug} Where there is none: the program was taken out of its package.
+ */
+async function packageFolder(folder = dirname(fileURLToPath(import.meta.url))): Promise<string> {
+  const text = await readFile(join(folder, 'package.json'), 'utf8').catch(() => '{}');
+  if ((JSON.parse(text) as { name?: string }).name === 'benchwright') return folder;
+  if (folder === dirname(folder)) throw new Bug('the program stands in no package of its own', { folder });
+  return packageFolder(dirname(folder));
 }
 
 async function filesIn(folder: string): Promise<Files> {

@@ -1,4 +1,4 @@
-import type { Element, ElementContent } from 'hast';
+import type { Element, ElementContent, Nodes, Root } from 'hast';
 import type { Image, Paragraph } from 'mdast';
 import { h } from 'hastscript';
 import type { Picture } from './prose.ts';
@@ -9,10 +9,42 @@ export function loneImage({ children }: Paragraph): Image | undefined {
   return only?.type === 'image' && rest.length === 0 ? only : undefined;
 }
 
-/** A picture with its caption below; its size is said, so that the page does not move when it loads. */
-export function figure({ address, width, height }: Picture, alt: string, caption: string): Element {
-  const picture = h('img', { src: address, alt, width, height });
-  return h('figure', caption === '' ? [picture] : [picture, h('figcaption', caption)]);
+/** How wide a page shows a picture: beside the acts at a desk, below them on a tablet, from edge to edge on a phone. */
+const sizes = '(min-width: 66rem) 27rem, (min-width: 36rem) 34rem, 100vw';
+
+/** A picture with its caption below. */
+export function figure(picture: Picture, alt: string, caption: string): Element {
+  const image = imageOf(picture, alt);
+  return h('figure', caption === '' ? [image] : [image, h('figcaption', caption)]);
+}
+
+/**
+ * The picture alone. Its size is said, so that the page does not move when it loads; it loads when it comes near the
+ * window, at the width that the browser wants of those there are.
+ */
+export function imageOf({ address, width, height, copies = [] }: Picture, alt: string): Element {
+  const choice =
+    copies.length > 1
+      ? { srcSet: copies.map((copy) => `${copy.address} ${copy.width}w`).join(', '), sizes }
+      : {};
+  return h('img', { src: address, ...choice, alt, width, height, loading: 'lazy', decoding: 'async' });
+}
+
+/** A page whose first picture does not wait until it comes near: it is near. */
+export function firstAtOnce(page: Root): Root {
+  const first = firstImage(page);
+  if (first) delete first.properties.loading;
+  return page;
+}
+
+function firstImage(node: Nodes): Element | undefined {
+  if (node.type === 'element' && node.tagName === 'img') return node;
+  if (!('children' in node)) return undefined;
+  for (const child of node.children) {
+    const found = firstImage(child);
+    if (found) return found;
+  }
+  return undefined;
 }
 
 /** What is a figure, and what is not: figures stand beside the acts of a step. */

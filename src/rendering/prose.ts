@@ -16,7 +16,7 @@ import type {
 import { h } from 'hastscript';
 import remarkRehype, { type Options } from 'remark-rehype';
 import { unified } from 'unified';
-import { figure, loneImage } from './figures.ts';
+import { figure, imageOf, loneImage } from './figures.ts';
 import { sanitise } from './sanitise.ts';
 import { framed } from './frames.ts';
 
@@ -49,6 +49,8 @@ export interface Picture {
   readonly address: string;
   readonly width: number;
   readonly height: number;
+  /** The same at all its widths, rising, for browsers to choose from; absent where there is one. */
+  readonly copies?: readonly { readonly address: string; readonly width: number }[];
 }
 
 /**
@@ -113,8 +115,7 @@ function paragraphOf(node: Paragraph, state: State, place: ProsePlace): Element 
 /** A picture among words; its alternative text where the build copied none. */
 function inText(file: string | undefined, alt: string | null | undefined, place: ProsePlace): ElementContent {
   const picture = file === undefined ? undefined : place.pictureOf(file);
-  if (!picture) return { type: 'text', value: alt ?? '' };
-  return h('img', { src: picture.address, alt: alt ?? '', width: picture.width, height: picture.height });
+  return picture ? imageOf(picture, alt ?? '') : { type: 'text', value: alt ?? '' };
 }
 
 /** The children of a link, or the finished amount in their place. */

@@ -46,7 +46,11 @@ const allowed: Options = {
     h2: ['id'],
     h3: ['id'],
     h4: ['id'],
-    img: ['src', 'alt', 'width', 'height'],
+    img: [
+      ...['src', 'srcSet', 'sizes', 'alt', 'width', 'height'],
+      ['loading', 'lazy'],
+      ['decoding', 'async'],
+    ],
     ol: ['start'],
     span: [['className', 'amount'], 'dataShows'],
     td: [['className', 'end', 'middle']],
@@ -83,11 +87,14 @@ function onlyOwnPictures<T extends Nodes>(node: T): T {
 }
 
 function isForeignPicture(node: Nodes): boolean {
-  return (
-    isElement(node) &&
-    node.tagName === 'img' &&
-    !/^(\.\.\/)*[a-z0-9-]+(\/[a-z0-9-]+)*\.[a-z]+$/.test(String(node.properties.src))
-  );
+  if (!isElement(node) || node.tagName !== 'img') return false;
+  const { src, srcSet } = node.properties;
+  const copies = srcSet === undefined ? [] : String(srcSet).split(',');
+  return ![src, ...copies.map((copy) => copy.trim().replace(/ \d+w$/, ''))].every(isOwnPicture);
+}
+
+function isOwnPicture(address: unknown): boolean {
+  return /^(\.\.\/)*[a-z0-9-]+(\/[a-z0-9-]+)*\.[a-z]+$/.test(String(address));
 }
 
 function isElement(node: Nodes): node is Element {

@@ -84,6 +84,19 @@ describe('hostile prose', () => {
     expect(toHtml(sanitise(tree))).toBe('');
   });
 
+  it.each([
+    '//elsewhere.example/a.png 480w',
+    'a.jpg 480w, https://elsewhere.example/a.png 960w',
+    '/a.png 2x',
+  ])('a picture with a copy at %s is dropped too', (srcSet) => {
+    const properties = { src: 'a.jpg', srcSet, alt: 'a' };
+    const tree: Root = {
+      type: 'root',
+      children: [{ type: 'element', tagName: 'img', properties, children: [] }],
+    };
+    expect(toHtml(sanitise(tree))).toBe('');
+  });
+
   it('brings no id, name, style, class or handler of its own', () => {
     const tree: Root = {
       type: 'root',
@@ -149,16 +162,26 @@ describe('links', () => {
 describe('figures', () => {
   it('a picture alone in its paragraph is a figure with its size; its title is the caption', () => {
     expect(rendered('![Gel in a pot](pot.jpg "Stir slowly.")')).toBe(
-      '<figure><img src="pot.jpg" alt="Gel in a pot" width="640" height="480"><figcaption>Stir slowly.</figcaption></figure>',
+      '<figure><img src="pot.jpg" alt="Gel in a pot" width="640" height="480" loading="lazy" decoding="async"><figcaption>Stir slowly.</figcaption></figure>',
     );
     expect(rendered('![Gel in a pot](pot.jpg)')).toBe(
-      '<figure><img src="pot.jpg" alt="Gel in a pot" width="640" height="480"></figure>',
+      '<figure><img src="pot.jpg" alt="Gel in a pot" width="640" height="480" loading="lazy" decoding="async"></figure>',
     );
   });
 
   it('a picture among words stays among them', () => {
     expect(rendered('Like this: ![Gel](pot.jpg)')).toBe(
-      '<p>Like this: <img src="pot.jpg" alt="Gel" width="640" height="480"></p>',
+      '<p>Like this: <img src="pot.jpg" alt="Gel" width="640" height="480" loading="lazy" decoding="async"></p>',
+    );
+  });
+
+  it('a photo at several widths lets browsers choose', () => {
+    const copies = [480, 960].map((width) => ({ address: `../pot-${width}.jpg`, width }));
+    const pictureOf = () => ({ address: '../pot-960.jpg', width: 960, height: 720, copies });
+    expect(rendered('![Gel](pot.jpg)', { pictureOf })).toBe(
+      '<figure><img src="../pot-960.jpg" srcset="../pot-480.jpg 480w, ../pot-960.jpg 960w" ' +
+        'sizes="(min-width: 66rem) 27rem, (min-width: 36rem) 34rem, 100vw" alt="Gel" width="960" height="720" ' +
+        'loading="lazy" decoding="async"></figure>',
     );
   });
 
