@@ -1,6 +1,7 @@
 import type { Diagnostic } from './core/diagnostic.ts';
 import type { IsoDate } from './core/model/values.ts';
 import { runChecks } from './checks/checks.ts';
+import { preparePictures } from './publishing/pictures.ts';
 import { manualFiles, shippedFiles } from './publishing/shipped.ts';
 import { type Edition, editions as allEditions, makeSite } from './publishing/site.ts';
 import { type Published, writeSite } from './publishing/swap.ts';
@@ -59,21 +60,25 @@ export interface PublishSettings {
   readonly today: IsoDate;
   /** Both where left out. */
   readonly editions?: readonly Edition[];
+  /** Told as each photo is begun: which one, of how many. */
+  readonly onPhoto?: (photo: number, of: number) => void;
 }
 
 /**
  * Makes the site of a workspace and writes it, each edition swapped whole.
  *
- * @returns What was written; or why nothing was: a guide that cannot be planned, a folder that publish did not make,
+ * @returns What was written; or why nothing was: a broken photo, a guide that cannot be planned, a folder that publish did not make,
  *          another publish under way.
  * @throws The disk's own errors. The old site then still stands.
  * @throws {Bug} For a workspace with errors: `check` comes first.
  */
 export async function publish(
   read: ReadWorkspace,
-  { out, today, editions = allEditions }: PublishSettings,
+  { out, today, editions = allEditions, onPhoto }: PublishSettings,
 ): Promise<Published | { readonly refused: readonly Diagnostic[] }> {
+  const pictures = await preparePictures(read, onPhoto);
+  if ('refused' in pictures) return pictures;
   const [shipped, manual] = await Promise.all([shippedFiles(), manualFiles()]);
-  const files = makeSite({ read, today, shipped, manual, editions });
+  const files = makeSite({ read, pictures, today, shipped, manual, editions });
   return 'refused' in files ? files : writeSite(out, files, editions);
 }

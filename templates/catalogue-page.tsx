@@ -1,101 +1,115 @@
 import type { Root } from 'hast';
 import type { ShownGuide } from '../src/showing/show-guide.ts';
-import type { ShownFact, ShownLine, ShownPlan } from '../src/showing/shown.ts';
-import { pageWords } from '../src/words/pages.ts';
+import type { ShownCatalogue, ShownEntry } from '../src/showing/shown-catalogue.ts';
+import { catalogueWords as words } from '../src/words/catalogue.ts';
+import { catalogueChoices, catalogueOrder } from './catalogue-choices.tsx';
 import { type Content, type Markup, type Site, page } from './page.tsx';
 import { plainHero } from './plain-hero.tsx';
-import { isSaid } from './place.ts';
-
-const { catalogue: words } = pageWords;
+import { isSaid, said } from './place.ts';
 
 /** A guide as the catalogue lists it: at its usual level, for the batch that is published. */
 export interface Listed {
   readonly guide: ShownGuide;
   readonly href: string;
-  readonly plan: ShownPlan;
-  readonly line: ShownLine;
   readonly batch: string;
+  readonly entry: ShownEntry;
   readonly levels: readonly { readonly id: string; readonly name: string; readonly href: string }[];
 }
 
-/** All guides with what one model costs and how long a batch takes. */
-export function cataloguePage(site: Site, guides: readonly Listed[]): Root {
+/** All guides with their figures; a script brings the choices beside them to life. */
+export function cataloguePage(
+  site: Site,
+  guides: readonly Listed[],
+  catalogue: ShownCatalogue,
+  count: string,
+): Root {
   return page({
     site,
     root: '',
     title: words.title,
     description: words.lead,
     current: 'guides',
+    scripts: ['catalogue.js'],
     hero: plainHero(words.title, words.lead),
-    main: guides.length === 0 ? <p class="nothing">{words.none}</p> : table(guides),
+    main: guides.length === 0 ? <p class="nothing">{words.empty}</p> : choosable(guides, catalogue, count),
   });
 }
 
-function table(guides: readonly Listed[]): Markup {
+function choosable(guides: readonly Listed[], catalogue: ShownCatalogue, count: string): Markup {
   return (
-    <div class="catalogue">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{words.guide}</th>
-            <th scope="col">{words.batch}</th>
-            <th scope="col">{words.usedEach}</th>
-            <th scope="col">{words.buildTime}</th>
-            <th scope="col">{words.handsOn}</th>
-            <th scope="col">{words.keeps}</th>
-          </tr>
-        </thead>
-        <tbody>{guides.map(row)}</tbody>
-      </table>
-      <p class="remark">{words.says}</p>
+    <div class="catalogue" data-catalogue="">
+      {catalogueChoices(catalogue)}
+      <div class="catalogue-list">
+        <div class="catalogue-head">
+          <p role="status" class="match">
+            {count}
+          </p>
+          {catalogueOrder()}
+        </div>
+        <div class="no-match" hidden="">
+          <p>{words.noneWay}</p>
+          <ul />
+        </div>
+        <ol class="guides">{guides.map(row)}</ol>
+        <p class="remark">{`${words.says} ${said(words.scale, { longest: catalogue.longest.text })}`}</p>
+      </div>
     </div>
   );
 }
 
-function row({ guide, href, plan, line, batch, levels }: Listed): Markup {
+function row({ guide, href, batch, entry, levels }: Listed): Markup {
+  const { columns } = words;
   return (
-    <tr>
-      <th scope="row">
-        <span class="guide-head">
+    <li class="guide-row" data-has={entry.has} data-ranks={JSON.stringify(entry.ranks)}>
+      <div class="guide-head">
+        <h2>
           <a class="guide-name" href={href}>
             {guide.title.text}
           </a>
-          {guide.status === 'draft' ? <span class="tag">{words.draft}</span> : null}
-        </span>
-        {isSaid(guide.trains) ? <span class="purpose">{guide.trains.text}</span> : null}
+        </h2>
+        {guide.status === 'draft' ? <span class="tag">{words.draft}</span> : null}
+        {isSaid(guide.trains) ? <p class="purpose">{guide.trains.text}</p> : null}
         {levelList(levels)}
-      </th>
-      {figure(words.batch, batch)}
-      {figure(words.usedEach, valueOf(line.facts, 'used-each'))}
-      {figure(words.buildTime, valueOf(plan.facts, 'build-time'))}
-      {figure(words.handsOn, valueOf(plan.facts, 'hands-on'))}
-      <td class="keeps" data-of={words.keeps}>
-        {valueOf(line.facts, 'keeps')}
-      </td>
-    </tr>
+      </div>
+      <dl class="guide-figures">
+        {figure('cost', columns.cost, entry.cost.text)}
+        {figure('build', columns.build, entry.build.text)}
+        {figure('hands', columns.handsOn, entry.handsOn.text)}
+        {figure('batch', columns.batch, batch)}
+        {isSaid(entry.keeps) ? figure('keeps', columns.keeps, entry.keeps.text) : null}
+      </dl>
+      {timeRule(entry)}
+    </li>
   );
 }
 
 function levelList(levels: Listed['levels']): Content {
   if (levels.length === 0) return null;
   return (
-    <span class="level-list">
+    <p class="level-list">
       {`${words.levels}: `}
       {levels.map(({ name, href }) => (
         <a href={href}>{name}</a>
       ))}
-    </span>
+    </p>
   );
 }
 
-function figure(name: string, value: string): Markup {
+function figure(kind: string, name: string, value: string): Markup {
   return (
-    <td class="figure" data-of={name}>
-      {value}
-    </td>
+    <div class={`of-${kind}`}>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </div>
   );
 }
 
-function valueOf(facts: readonly ShownFact[], id: ShownFact['id']): string {
-  return facts.find((fact) => fact.id === id)?.value.text ?? '';
+/** The rule below a guide carries its build time, on one scale for all; the figures above say the same. */
+function timeRule({ span }: ShownEntry): Markup {
+  return (
+    <svg class="time-rule" viewBox="0 0 1000 8" preserveAspectRatio="none" aria-hidden="true">
+      {span ? <rect class="waits" y="5" width={span.build} height="3" /> : null}
+      {span ? <rect class="hands" width={span.handsOn} height="8" /> : null}
+    </svg>
+  );
 }

@@ -1,6 +1,6 @@
 import { s } from 'hastscript';
-import type { Element } from 'hast';
-import type { ShownCaution } from '../src/showing/shown.ts';
+import type { Element, Properties } from 'hast';
+import type { Shown, ShownCaution } from '../src/showing/shown.ts';
 import type { Markup } from './page.tsx';
 import { isSaid, shows } from './place.ts';
 
@@ -8,15 +8,23 @@ import { isSaid, shows } from './place.ts';
  * A caution as ANSI Z535.6 sets it: signal word with the safety alert symbol (none on a notice, which is not about
  * injury), then the hazard, the harm, and how to avoid it.
  *
- * @param id  Where links to this caution lead; left out where the same caution stands a second time.
+ * @param id      Where links to this caution lead; left out where the same caution stands a second time.
+ * @param number  What a sheet calls it by above the acts.
+ * @param more    Other properties of its element.
  */
-export function cautionPanel(caution: ShownCaution, id?: string): Markup {
+export function cautionPanel(
+  caution: ShownCaution,
+  id?: string,
+  number?: Shown,
+  more: Properties = {},
+): Markup {
   const { signal, word, hazard, harm, avoid, steps } = caution;
   return (
-    <li class={`caution signal-${signal}`} id={id}>
+    <li class={`caution signal-${signal}`} id={id} {...more}>
       <p class="signal">
         {signal === 'notice' ? null : alertSymbol()}
         <strong {...shows(word)} />
+        {number ? <b class="caution-number" {...shows(number)} /> : null}
         {isSaid(steps) ? <span class="of-steps" {...shows(steps)} /> : null}
       </p>
       <p class="hazard">

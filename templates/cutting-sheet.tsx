@@ -1,24 +1,17 @@
 import type { Root } from 'hast';
-import { offcutHatching } from '../src/rendering/cutting-plan.ts';
-import type { ShownGuide } from '../src/showing/show-guide.ts';
-import type { ShownCaution, ShownPlan } from '../src/showing/shown.ts';
+import { drawn } from '../src/rendering/drawn.ts';
+import { offcutHatching } from '../src/showing/figures/cut-layout.ts';
+import type { ShownCaution } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { sheetWords } from '../src/words/sheets.ts';
 import { cautionPanel } from './caution.tsx';
-import { cutMaterial } from './cut-layout.tsx';
-import { type Markup, documentOf, securityPolicy } from './page.tsx';
+import { cutMaterials } from './cut-layout.tsx';
+import type { Markup } from './page.tsx';
 import { shows } from './place.ts';
+import { type SheetFacts, sheetDocument, sheetHead } from './sheet-frame.tsx';
 
 /** The cutting plan of a guide at one level, to print and to cut by. */
-export interface CuttingSheetView {
-  readonly language: string;
-  readonly root: string;
-  /** The guide's own page. */
-  readonly back: string;
-  readonly guide: ShownGuide;
-  readonly plan: ShownPlan;
-  readonly batch: string;
-  readonly title: string;
+export interface CuttingSheetView extends SheetFacts {
   /** Of the steps that cut. */
   readonly cautions: readonly ShownCaution[];
 }
@@ -27,57 +20,25 @@ const { cutting: words } = sheetWords;
 
 /**
  * The cutting plan as a sheet of its own: cautions of the steps that cut, then each sheet, roll and length as a picture
- * with its table, a box to tick at each piece. A file beside it, `head.css`, prints title, batch and page on each page.
+ * with its table, a box to tick at each piece.
  */
 export function cuttingSheet(view: CuttingSheetView): Root {
-  const { root, language, back, plan, title } = view;
-  return documentOf(
-    language,
-    root,
-    <head>
-      {securityPolicy()}
-      <meta charset="utf-8" />
-      <meta name="viewport" content="width=device-width, initial-scale=1" />
-      <title>{`${words.title}: ${title}`}</title>
-      <meta name="color-scheme" content="light" />
-      <link rel="stylesheet" href={`${root}styles/sheet.css`} />
-      <link rel="stylesheet" href="head.css" />
-    </head>,
-    <body>
-      <nav class="on-screen" aria-label={pageWords.mainNav}>
-        <a href={back}>{sheetWords.back}</a>
-        <span>{sheetWords.howToPrint}</span>
-      </nav>
-      <main class="sheet cutting-sheet">
-        {offcutHatching()}
-        {sheetHead(view)}
+  return sheetDocument(view, {
+    title: words.title,
+    kind: 'cutting-sheet',
+    main: (
+      <>
+        {drawn(offcutHatching)}
+        {sheetHead(view, {
+          title: words.title,
+          fields: [sheetWords.batchNumber, sheetWords.date, words.cutBy, sheetWords.checkedBy],
+        })}
+        <p class="how">{words.say}</p>
         {careful(view)}
-        {plan.cutting.map((cutting) => cutMaterial(cutting, true))}
-      </main>
-    </body>,
-  );
-}
-
-function sheetHead({ guide, plan, batch }: CuttingSheetView): Markup {
-  return (
-    <header>
-      {guide.status === 'draft' ? <p class="draft">{pageWords.draft}</p> : null}
-      <h1>
-        <span {...shows(guide.title)} />
-        {guide.level ? <span class="level" {...shows(guide.level.name)} /> : null}
-      </h1>
-      <p class="under">
-        {[words.title, batch, guide.version.text].filter((text) => text !== '').join(' · ')}
-        <strong {...shows(plan.trainingOnly)} />
-      </p>
-      <ul class="fields">
-        {[sheetWords.batchNumber, sheetWords.date, words.cutBy, sheetWords.checkedBy].map((field) => (
-          <li>{field}</li>
-        ))}
-      </ul>
-      <p class="how">{words.say}</p>
-    </header>
-  );
+        <div {...cutMaterials(view.plan.cutting, true)} />
+      </>
+    ),
+  });
 }
 
 function careful({ cautions, plan }: CuttingSheetView): Markup {

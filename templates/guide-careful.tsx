@@ -1,9 +1,10 @@
+import type { ShownPlan } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { cautionPanel } from './caution.tsx';
 import type { GuideView } from './guide-page.tsx';
 import type { Markup } from './page.tsx';
 import { part } from './part.tsx';
-import { shows } from './place.ts';
+import { blanks, rowsOf, shows, where } from './place.ts';
 
 /** All cautions, most severe first, and what comes before the guide; beside them the tools to have ready. */
 export function guideCareful(view: GuideView): Markup {
@@ -13,7 +14,14 @@ export function guideCareful(view: GuideView): Markup {
       <div>
         {line.cautions.length > 0 ? (
           <ul class="cautions">
-            {line.cautions.map((caution) => cautionPanel(caution, `caution-${caution.id}`))}
+            {line.cautions.map((caution) =>
+              cautionPanel(
+                caution,
+                `caution-${caution.id}`,
+                undefined,
+                where(`lines[0].cautions.${caution.id}`, true),
+              ),
+            )}
           </ul>
         ) : (
           <p>{pageWords.guide.noCautions}</p>
@@ -27,21 +35,30 @@ export function guideCareful(view: GuideView): Markup {
   return part('careful', pageWords.guide.careful, content);
 }
 
+type Tool = ShownPlan['tools'][number];
+
 function toolsReady({ plan, root }: GuideView): Markup {
+  const row = (tool: Tool): Markup => toolRow(tool, root);
   return (
     <div class="ready">
       <h3>{pageWords.guide.prepare}</h3>
-      <ul class="kit">
-        {plan.tools.map(({ id, name, need, owned }) => (
-          <li>
-            <a href={`${root}tools/index.html#tool-${id}`} {...shows(name)} />
-            <span class="need">
-              <span {...shows(need)} />
-              <span class="owned" {...shows(owned)} />
-            </span>
-          </li>
-        ))}
-      </ul>
+      <ul class="kit" {...rowsOf('tools', plan.tools, row, blankTool)} />
     </div>
   );
+}
+
+function toolRow({ id, name, need, owned }: Tool, root: string): Markup {
+  return (
+    <li>
+      <a href={`${root}tools/index.html#tool-${id}`} {...shows(name)} />
+      <span class="need">
+        <span {...shows(need)} />
+        <span class="owned" {...shows(owned)} />
+      </span>
+    </li>
+  );
+}
+
+function blankTool(key: string): Tool {
+  return { id: '{id}', ...blanks('name', 'need', 'owned')(key) };
 }

@@ -1,8 +1,9 @@
-import { curveKey, curvePicture } from '../src/rendering/outlay-curve.ts';
+import { drawn } from '../src/rendering/drawn.ts';
+import { curveKey } from '../src/showing/figures/outlay-curve.ts';
 import type { ShownCurve } from '../src/showing/shown-what-if.ts';
 import { whatIfWords } from '../src/words/what-if.ts';
 import type { Content, Markup } from './page.tsx';
-import { isSaid, shows } from './place.ts';
+import { blanks, draws, rowsOf, shows, where } from './place.ts';
 
 const { curve: words } = whatIfWords;
 
@@ -10,7 +11,7 @@ const { curve: words } = whatIfWords;
 export function guideCurve(curve: ShownCurve | undefined): Content {
   if (!curve) return null;
   return (
-    <div class="other-sizes">
+    <div class="other-sizes" {...where('curve.rows', true)}>
       <h3>{words.heading}</h3>
       <p>
         <strong {...shows(curve.full)} /> {words.says}
@@ -18,15 +19,15 @@ export function guideCurve(curve: ShownCurve | undefined): Content {
       <div class="curve-frame">
         <p class="key" aria-hidden="true">
           <span>
-            {curveKey('full')}
+            {drawn(curveKey('full'))}
             {words.keyFull}
           </span>
           <span>
-            {curveKey('current')}
+            {drawn(curveKey('current'))}
             {words.keyCurrent}
           </span>
         </p>
-        {curvePicture(curve.drawing)}
+        {draws('outlay-curve', 'curve.drawing', curve.drawing)}
         <p class="curve-foot" aria-hidden="true">
           {words.models}
         </p>
@@ -53,15 +54,17 @@ function sizesTable({ rows }: ShownCurve): Markup {
           <th scope="col">{words.note}</th>
         </tr>
       </thead>
-      <tbody>
-        {rows.map(({ models, each, note }) => (
-          <tr>
-            <th scope="row" class="end" {...shows(models)} />
-            <td class="end" {...shows(each)} />
-            {isSaid(note) ? <td {...shows(note)} /> : <td />}
-          </tr>
-        ))}
-      </tbody>
+      <tbody {...rowsOf('curve.rows', rows, sizeRow, blanks('models', 'each', 'note'))} />
     </table>
+  );
+}
+
+function sizeRow({ models, each, note }: ShownCurve['rows'][number]): Markup {
+  return (
+    <tr>
+      <th scope="row" class="end" {...shows(models)} />
+      <td class="end" {...shows(each)} />
+      <td {...shows(note)} />
+    </tr>
   );
 }

@@ -1,9 +1,11 @@
-import { offcutHatching } from '../src/rendering/cutting-plan.ts';
+import { drawn } from '../src/rendering/drawn.ts';
+import { offcutHatching } from '../src/showing/figures/cut-layout.ts';
 import { pageWords } from '../src/words/pages.ts';
-import { cutMaterial } from './cut-layout.tsx';
+import { cutMaterials } from './cut-layout.tsx';
 import type { GuideView } from './guide-page.tsx';
 import type { Content } from './page.tsx';
 import { part } from './part.tsx';
+import { where } from './place.ts';
 
 const { guide: words } = pageWords;
 
@@ -11,20 +13,18 @@ const { guide: words } = pageWords;
 export function guideCutting({ plan, cutHref }: GuideView): Content {
   if (plan.cutting.length === 0 || cutHref === undefined) return null;
   const content = (
-    <div class="stack">
-      {plan.cutting.map((cutting) => cutMaterial(cutting, false))}
-      {offcutHatching()}
-    </div>
+    <>
+      <div class="stack" {...cutMaterials(plan.cutting, false)} />
+      {drawn(offcutHatching)}
+    </>
   );
-  return part(
-    'cutting',
-    words.cutting,
-    content,
+  const remark = (
     <>
       <p>{words.cuttingSay}</p>
       <p>
         <a href={cutHref}>{words.cutSheet}</a>
       </p>
-    </>,
+    </>
   );
+  return part('cutting', words.cutting, content, remark, where('cutting', true));
 }

@@ -1,38 +1,40 @@
-import type { ShownLoad, ShownSchedule } from '../src/showing/shown-schedule.ts';
+import type { ShownLink, ShownLoad, ShownReady, ShownSchedule } from '../src/showing/shown-schedule.ts';
 import { scheduleWords } from '../src/words/schedule.ts';
-import type { Content, Markup } from './page.tsx';
+import type { Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
-import { isSaid, shows } from './place.ts';
+import { blanks, isSaid, rowsOf, shows, where } from './place.ts';
 
 const { chain, ready: readyWords, loads: loadWords } = scheduleWords;
 
 /** What decides the end: the runs that follow from each other, and why none begins earlier. */
-export function decides({ decides: links }: ShownSchedule): Content {
-  if (links.length === 0) return null;
+export function decides({ decides: links }: ShownSchedule): Markup {
+  const key = 'schedule.decides';
   return (
-    <div class="decides">
+    <div class="decides" {...where(key, links.length > 0)}>
       <h3>{chain.heading}</h3>
       <p class="says">{chain.says}</p>
-      <ol>
-        {links.map(({ when, what, because }) => (
-          <li>
-            <span class="clock" {...shows(when)} />
-            <b {...shows(what)} />
-            {isSaid(because) ? <span class="because" {...shows(because)} /> : null}
-          </li>
-        ))}
-      </ol>
+      <ol {...rowsOf(key, links, link, blanks('when', 'what', 'because'))} />
     </div>
   );
 }
 
+function link({ when, what, because }: ShownLink): Markup {
+  return (
+    <li>
+      <span class="clock" {...shows(when)} />
+      <b {...shows(what)} />
+      <span class="because" {...shows(because)} />
+    </li>
+  );
+}
+
 /** When each model is ready, where not all are at once. */
-export function modelsReady({ models }: ShownSchedule): Content {
-  if (models.length === 0) return null;
+export function modelsReady({ models }: ShownSchedule): Markup {
   const { columns } = readyWords;
+  const key = 'schedule.models';
   const until = models.some(({ useBy }) => isSaid(useBy));
   return (
-    <div>
+    <div {...where(key, models.length > 0)}>
       <h3>{readyWords.heading}</h3>
       {scrolling(
         readyWords.heading,
@@ -41,29 +43,37 @@ export function modelsReady({ models }: ShownSchedule): Content {
             <tr>
               <th scope="col">{columns.models}</th>
               <th scope="col">{columns.ready}</th>
-              {until ? <th scope="col">{columns.useBy}</th> : null}
+              <th scope="col" {...where(`${key}[].useBy`, until)}>
+                {columns.useBy}
+              </th>
             </tr>
           </thead>
-          <tbody>
-            {models.map((row) => (
-              <tr>
-                <th scope="row" {...shows(row.models)} />
-                <td {...shows(row.ready)} />
-                {until ? <td {...shows(row.useBy)} /> : null}
-              </tr>
-            ))}
-          </tbody>
+          <tbody {...rowsOf(key, models, readyRow, blankReady)} />
         </table>,
       )}
     </div>
   );
 }
 
-/** How busy builders, places and tools are: one row each, so it waits until it is asked for. */
-export function howBusy({ loads }: ShownSchedule): Content {
-  if (loads.length === 0) return null;
+function readyRow({ models, ready, useBy }: ShownReady): Markup {
   return (
-    <details>
+    <tr>
+      <th scope="row" {...shows(models)} />
+      <td {...shows(ready)} />
+      <td {...shows(useBy)} />
+    </tr>
+  );
+}
+
+function blankReady(key: string): ShownReady {
+  return { line: 0, ...blanks('models', 'ready', 'useBy')(key) };
+}
+
+/** How busy builders, places and tools are: one row each, so it waits until it is asked for. */
+export function howBusy({ loads }: ShownSchedule): Markup {
+  const key = 'schedule.loads';
+  return (
+    <details {...where(key, loads.length > 0)}>
       <summary>
         <h3>{loadWords.heading}</h3>
       </summary>
@@ -84,7 +94,7 @@ export function howBusy({ loads }: ShownSchedule): Content {
               </th>
             </tr>
           </thead>
-          <tbody>{loads.map(loadRow)}</tbody>
+          <tbody {...rowsOf(key, loads, loadRow, blankLoad)} />
         </table>,
       )}
     </details>
@@ -93,11 +103,16 @@ export function howBusy({ loads }: ShownSchedule): Content {
 
 function loadRow({ name, has, peak, busy, isScarce }: ShownLoad): Markup {
   return (
-    <tr class={isScarce ? 'is-scarce' : undefined}>
+    <tr data-scarce={String(isScarce)}>
       <th scope="row" {...shows(name)} />
       <td class="end" {...shows(has)} />
       <td class="end peak" {...shows(peak)} />
       <td class="end" {...shows(busy)} />
     </tr>
   );
+}
+
+function blankLoad(key: string): ShownLoad {
+  const isScarce = '{isScarce}' as unknown as boolean;
+  return { kind: 'tool', isScarce, ...blanks('name', 'has', 'peak', 'busy')(key) };
 }

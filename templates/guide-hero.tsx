@@ -1,7 +1,9 @@
+import type { ShownFact } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
+import { plannerWords } from '../src/words/planner.ts';
 import type { GuideView, PagePart } from './guide-page.tsx';
 import type { Content, Markup } from './page.tsx';
-import { isSaid, shows } from './place.ts';
+import { blanks, isSaid, rowsOf, said, shows } from './place.ts';
 
 /** What the page is, on the mat: title, purpose, level, the sheet to print, the figures, and the ways down the page. */
 export function guideHero(view: GuideView, parts: readonly PagePart[]): Markup {
@@ -30,17 +32,32 @@ export function guideHero(view: GuideView, parts: readonly PagePart[]): Markup {
             {pageWords.guide.benchSheet}
           </a>
         </p>
-        {view.cutHref === undefined ? null : (
-          <p>
-            <a class="button quiet" href={view.cutHref}>
-              {pageWords.guide.cutSheet}
-            </a>
-          </p>
-        )}
+        {toPrint(view)}
+        <p class="sheets-of" data-if-changed="" hidden>
+          {said(plannerWords.sheets, { batch: view.batch })}
+        </p>
       </div>
       {figures(view)}
       {ways(parts)}
     </div>
+  );
+}
+
+/** The other sheets: what to order, to cut by, to stick on, to file. */
+function toPrint({ sheets = [], sheetHref }: GuideView): Content {
+  const others = sheets.filter(({ href }) => href !== sheetHref);
+  if (others.length === 0) return null;
+  return (
+    <nav class="to-print" aria-label={pageWords.guide.toPrint}>
+      <span>{pageWords.guide.toPrint}</span>
+      <ul>
+        {others.map(({ name, href }) => (
+          <li>
+            <a href={href}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    </nav>
   );
 }
 
@@ -51,7 +68,7 @@ function levelSwitch({ levels, guide }: GuideView): Content {
       <ul>
         {levels.map(({ id, name, href }) => (
           <li>
-            <a href={href} aria-current={id === guide.level?.id ? 'page' : undefined}>
+            <a href={href} data-to-level={id} aria-current={id === guide.level?.id ? 'page' : undefined}>
               {name}
             </a>
           </li>
@@ -61,21 +78,30 @@ function levelSwitch({ levels, guide }: GuideView): Content {
   );
 }
 
-function figures({ batch, plan }: GuideView): Markup {
+function figures({ line, plan }: GuideView): Markup {
+  const { dataRows, children } = rowsOf('facts', plan.facts, figure, blankFact);
   return (
-    <dl class="figures">
-      <div>
+    <dl class="figures" data-rows={dataRows}>
+      <div class="figure-batch" data-stays="">
         <dt>{pageWords.catalogue.batch}</dt>
-        <dd>{batch}</dd>
+        <dd {...shows(line.models)} />
       </div>
-      {plan.facts.map(({ id, name, value }) => (
-        <div class={`figure-${id}`}>
-          <dt {...shows(name)} />
-          <dd {...shows(value)} />
-        </div>
-      ))}
+      {children}
     </dl>
   );
+}
+
+function figure({ id, name, value }: ShownFact): Markup {
+  return (
+    <div class={`figure-${id}`}>
+      <dt {...shows(name)} />
+      <dd {...shows(value)} />
+    </div>
+  );
+}
+
+function blankFact(key: string): ShownFact {
+  return { id: '{id}' as ShownFact['id'], ...blanks('name', 'value')(key) };
 }
 
 /** The ways down the page stand on the ruler at the foot of the mat. */

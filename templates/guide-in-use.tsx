@@ -2,7 +2,7 @@ import { pageWords } from '../src/words/pages.ts';
 import type { GuideView } from './guide-page.tsx';
 import type { Content } from './page.tsx';
 import { part } from './part.tsx';
-import { isSaid, shows } from './place.ts';
+import { isSaid, shows, where } from './place.ts';
 
 /** The life of a model after the build, and how long it keeps and lasts. */
 export function guideInUse({ guide: { inUse }, line }: GuideView): Content {
@@ -10,8 +10,8 @@ export function guideInUse({ guide: { inUse }, line }: GuideView): Content {
   if (inUse.length + facts.length === 0) return null;
   const content = (
     <dl class="care">
-      {facts.map(({ name, value }) => (
-        <div>
+      {facts.map(({ id, name, value }) => (
+        <div {...where(`lines[0].facts.${id}`, true)}>
           <dt {...shows(name)} />
           <dd>
             <p {...shows(value)} />

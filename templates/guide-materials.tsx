@@ -1,9 +1,9 @@
-import type { ShownDelivery, ShownMaterial, ShownPurchase } from '../src/showing/shown.ts';
+import type { ShownDelivery, ShownMaterial, ShownPlan, ShownPurchase } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import type { GuideView } from './guide-page.tsx';
 import type { Content, Markup } from './page.tsx';
 import { part, scrolling } from './part.tsx';
-import { isSaid, shows } from './place.ts';
+import { blank, blanks, rowsOf, shows, where } from './place.ts';
 
 const { guide: words } = pageWords;
 
@@ -17,21 +17,24 @@ export function guideMaterials(view: GuideView): Content {
       <div class="to-buy">
         <h3 id="to-buy">{words.buy}</h3>
         {purchaseTable(view)}
-        {plan.shopping.notes.length > 0 ? (
-          <ul class="notes">
-            {plan.shopping.notes.map((note) => (
-              <li {...shows(note)} />
-            ))}
-          </ul>
-        ) : null}
+        <ul
+          class="notes"
+          {...texts('shopping.notes', plan.shopping.notes)}
+          {...where('shopping.notes', plan.shopping.notes.length > 0)}
+        />
       </div>
-      {worthKnowing(view)}
+      {worthKnowing(plan)}
     </div>
   );
   return part('materials', words.materials, content, <p {...shows(line.count)} />);
 }
 
-function materialTable({ line, batch, root }: GuideView): Markup {
+function texts(key: string, all: readonly ShownPlan['warnings'][number][]) {
+  return rowsOf(key, all, (text) => <li {...shows(text)} />, blank);
+}
+
+function materialTable({ line, root }: GuideView): Markup {
+  const row = (material: ShownMaterial): Markup => materialRow(material, root);
   return scrolling(
     words.materials,
     <table class="amounts">
@@ -42,41 +45,47 @@ function materialTable({ line, batch, root }: GuideView): Markup {
           <th scope="col" class="end">
             {words.one}
           </th>
-          <th scope="col" class="end">
-            {batch}
-          </th>
+          <th scope="col" class="end" {...shows(line.models)} />
         </tr>
       </thead>
-      <tbody>{line.materials.map((row) => materialRow(row, root, batch))}</tbody>
+      <tbody {...rowsOf('lines[0].materials', line.materials, row, blankMaterial)} />
     </table>,
   );
 }
 
 function materialRow(
-  { id, material, name, must, one, total, ingredientOf, note }: ShownMaterial,
+  { anchor, material, name, must, one, total, ingredientOf, note }: ShownMaterial,
   root: string,
-  batch: string,
 ): Markup {
-  const isGuide = material?.startsWith('guide:') ?? false;
-  const leads =
-    material === undefined || isGuide ? undefined : `${root}materials/index.html#material-${material}`;
   return (
-    <tr
-      class={ingredientOf === undefined ? undefined : 'ingredient'}
-      id={ingredientOf === undefined ? `row-${id}` : undefined}
-    >
+    <tr id={anchor} data-in={ingredientOf}>
       <th scope="row">
-        {leads === undefined ? <span {...shows(name)} /> : <a href={leads} {...shows(name)} />}
-        {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
+        <a href={leadTo(material, root)} {...shows(name)} />
+        <span class="note" {...shows(note)} />
       </th>
-      {isSaid(must) ? <td class="must" {...shows(must)} /> : <td class="must" />}
+      <td class="must" {...shows(must)} />
       <td class="end one" data-of={words.one} {...shows(one)} />
-      <td class="end total" data-of={batch} {...shows(total)} />
+      <td class="end total" data-of={words.all} {...shows(total)} />
     </tr>
   );
 }
 
-function purchaseTable({ plan, root }: GuideView): Markup {
+function leadTo(material: string | undefined, root: string): string | undefined {
+  return material === undefined ? undefined : `${root}materials/index.html#material-${material}`;
+}
+
+function blankMaterial(key: string): ShownMaterial {
+  return {
+    id: '{id}',
+    anchor: '{anchor}',
+    material: '{material}',
+    ingredientOf: '{ingredientOf}',
+    ...blanks('name', 'must', 'one', 'total', 'note')(key),
+  };
+}
+
+function purchaseTable({ plan: { shopping }, root }: GuideView): Markup {
+  const row = (purchase: ShownPurchase): Markup => purchaseRow(purchase, root);
   return scrolling(
     words.buy,
     <table class="purchases" aria-labelledby="to-buy">
@@ -95,17 +104,24 @@ function purchaseTable({ plan, root }: GuideView): Markup {
           </th>
         </tr>
       </thead>
-      <tbody>{plan.shopping.rows.map((row) => purchaseRow(row, root))}</tbody>
-      <tfoot>
-        {plan.shopping.deliveries.map(deliveryRow)}
-        <tr class="sum">
-          <th scope="row" colspan="4">
-            {words.outlay}
-          </th>
-          <td class="end total" {...shows(plan.shopping.total)} />
-        </tr>
-      </tfoot>
+      <tbody {...rowsOf('shopping.rows', shopping.rows, row, blankPurchase)} />
+      <tfoot
+        {...rowsOf('shopping.deliveries', shopping.deliveries, deliveryRow, blankDelivery, [
+          sumRow(shopping),
+        ])}
+      />
     </table>,
+  );
+}
+
+function sumRow({ total }: ShownPlan['shopping']): Markup {
+  return (
+    <tr class="sum">
+      <th scope="row" colspan="4">
+        {words.outlay}
+      </th>
+      <td class="end total" {...shows(total)} />
+    </tr>
   );
 }
 
@@ -116,11 +132,11 @@ function purchaseRow(
   return (
     <tr>
       <th scope="row">
-        <a href={`${root}materials/index.html#material-${material}`} {...shows(name)} />
+        <a href={leadTo(material, root)} {...shows(name)} />
       </th>
       <td class="packs">
         <span {...shows(packs)} />
-        {isSaid(supplier) ? <span class="must" {...shows(supplier)} /> : null}
+        <span class="must" {...shows(supplier)} />
       </td>
       <td class="end needed" data-of={words.needed} {...shows(needed)} />
       <td class="end left" data-of={words.left} {...shows(left)} />
@@ -129,29 +145,31 @@ function purchaseRow(
   );
 }
 
+function blankPurchase(key: string): ShownPurchase {
+  const shown = blanks('name', 'needed', 'fromStock', 'packs', 'supplier', 'cost', 'left');
+  return { material: '{material}', ...shown(key) };
+}
+
 function deliveryRow({ name, when, charge }: ShownDelivery): Markup {
   return (
     <tr>
       <th scope="row">{words.delivery}</th>
       <td class="packs" colspan="3">
         <span {...shows(name)} />
-        {isSaid(when) ? <span class="must" {...shows(when)} /> : null}
+        <span class="must" {...shows(when)} />
       </td>
       <td class="end cost" {...shows(charge)} />
     </tr>
   );
 }
 
-function worthKnowing({ plan }: GuideView): Content {
-  if (plan.warnings.length === 0) return null;
+const blankDelivery = blanks('name', 'goods', 'charge', 'when');
+
+function worthKnowing({ warnings }: ShownPlan): Markup {
   return (
-    <div class="worth-knowing">
+    <div class="worth-knowing" {...where('warnings', warnings.length > 0)}>
       <h3>{words.worthKnowing}</h3>
-      <ul>
-        {plan.warnings.map((warning) => (
-          <li {...shows(warning)} />
-        ))}
-      </ul>
+      <ul {...texts('warnings', warnings)} />
     </div>
   );
 }

@@ -5,13 +5,16 @@ import type { ShownGuide } from '../src/showing/show-guide.ts';
 import type { ShownLine, ShownPlan } from '../src/showing/shown.ts';
 import type { ShownCurve } from '../src/showing/shown-what-if.ts';
 import { pageWords } from '../src/words/pages.ts';
+import { benchBar } from './bench.tsx';
 import { guideCareful } from './guide-careful.tsx';
 import { guideChecks } from './guide-checks.tsx';
 import { guideCosts } from './guide-costs.tsx';
 import { guideCutting } from './guide-cutting.tsx';
+import { type GuideData, guideData } from './guide-data.tsx';
 import { guideHero } from './guide-hero.tsx';
 import { guideInUse } from './guide-in-use.tsx';
 import { guideMaterials } from './guide-materials.tsx';
+import { type PlannerView, guidePlanner } from './guide-planner.tsx';
 import { guideRecord } from './guide-record.tsx';
 import { guideSchedule } from './guide-schedule.tsx';
 import { guideStep } from './guide-step.tsx';
@@ -37,10 +40,16 @@ export interface GuideView {
   /** Pictures of checks, by file. */
   readonly pictures: Readonly<Record<string, Element>>;
   readonly sheetHref: string;
+  /** Everything that is made to be printed, that sheet first. */
+  readonly sheets?: readonly { readonly id: string; readonly name: string; readonly href: string }[];
   /** The cutting plan to print; absent where nothing is cut. */
   readonly cutHref?: string;
+  /** What the reader may set; absent where there is no plan to follow it. */
+  readonly planner?: PlannerView;
   /** What other sizes of the batch cost. */
   readonly curve?: ShownCurve;
+  /** Files for other programs, and the guide as JSON-LD. */
+  readonly data?: GuideData;
 }
 
 export interface ProseSection {
@@ -64,11 +73,18 @@ export function guidePage(view: GuideView): Root {
     description: guide.summary.text || guide.trains.text || line.title.text,
     current: 'guides',
     isDraft: guide.status === 'draft',
+    scripts: ['planner.js', 'bench.js'],
     hero: guideHero(
       view,
       parts.filter(({ isThere }) => isThere),
     ),
-    main: <>{parts.map(({ markup }) => markup)}</>,
+    bar: view.planner ? guidePlanner(view.planner) : null,
+    main: (
+      <>
+        {parts.map(({ markup }) => markup)}
+        {view.data ? guideData(view.data) : null}
+      </>
+    ),
     of: [guide.title.text, guide.version.text].filter((text) => text !== '').join(', '),
   });
 }
@@ -124,6 +140,7 @@ function buildPart(view: GuideView): Content {
   return (
     <section id="build" class="build" aria-labelledby="build-head">
       <h2 id="build-head">{pageWords.guide.build}</h2>
+      {benchBar(view)}
       <ol class="steps">
         {line.steps.map((step) =>
           guideStep(

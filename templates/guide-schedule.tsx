@@ -1,28 +1,30 @@
-import { hatching, stripKey, stripRow, stripScale } from '../src/rendering/schedule-strip.ts';
-import type { ShownLine } from '../src/showing/shown.ts';
+import { drawn } from '../src/rendering/drawn.ts';
+import { hatching } from '../src/showing/figures/schedule-strip.ts';
 import type { ShownSchedule } from '../src/showing/shown-schedule.ts';
 import { pageWords } from '../src/words/pages.ts';
-import { scheduleWords } from '../src/words/schedule.ts';
 import { whatIfWords } from '../src/words/what-if.ts';
 import { decides, howBusy, modelsReady } from './guide-decides.tsx';
 import type { GuideView } from './guide-page.tsx';
 import type { Markup } from './page.tsx';
 import { part, scrolling } from './part.tsx';
-import { isSaid, shows } from './place.ts';
+import { blank, blanks, draws, isSaid, rowsOf, shows, where } from './place.ts';
 
 const { guide: words } = pageWords;
 
 /** Who does what when: a picture, and a table that says the same; or why there is no schedule. */
-export function guideSchedule({ plan: { schedule }, line }: GuideView): Markup {
-  if (isSaid(schedule.none)) return part('when', words.when, noSchedule(schedule));
+export function guideSchedule({ plan: { schedule } }: GuideView): Markup {
   const content = (
-    <div class="stack">
-      {strip(schedule, line)}
-      {dayTable(schedule)}
-      {decides(schedule)}
-      {modelsReady(schedule)}
-      {howBusy(schedule)}
-    </div>
+    <>
+      {noSchedule(schedule)}
+      <div class="stack" {...where('schedule.days', schedule.days.length > 0)}>
+        {draws('schedule-strip', 'schedule.strip', schedule.strip)}
+        {dayTable(schedule)}
+        {decides(schedule)}
+        {modelsReady(schedule)}
+        {howBusy(schedule)}
+      </div>
+      {drawn(hatching)}
+    </>
   );
   return part('when', words.when, content, remarks(schedule));
 }
@@ -30,19 +32,13 @@ export function guideSchedule({ plan: { schedule }, line }: GuideView): Markup {
 /** Why there is none, and what would help. */
 function noSchedule({ none, helps }: ShownSchedule): Markup {
   return (
-    <>
+    <div {...where('schedule.none', isSaid(none))}>
       <p {...shows(none)} />
-      {helps.length > 0 ? (
-        <>
-          <h3>{whatIfWords.helps.heading}</h3>
-          <ul>
-            {helps.map((help) => (
-              <li {...shows(help)} />
-            ))}
-          </ul>
-        </>
-      ) : null}
-    </>
+      <div {...where('schedule.helps', helps.length > 0)}>
+        <h3>{whatIfWords.helps.heading}</h3>
+        <ul {...rowsOf('schedule.helps', helps, (help) => <li {...shows(help)} />, blank)} />
+      </div>
+    </div>
   );
 }
 
@@ -50,55 +46,22 @@ function noSchedule({ none, helps }: ShownSchedule): Markup {
 function remarks({ says, backwards, ready, bound }: ShownSchedule): Markup {
   return (
     <>
-      {[says, backwards, ...ready, bound].filter(isSaid).map((sentence) => (
-        <p {...shows(sentence)} />
-      ))}
+      <p {...shows(says)} />
+      <p {...shows(backwards)} />
+      <div {...rowsOf('schedule.ready', ready, (sentence) => <p {...shows(sentence)} />, blank)} />
+      <p {...shows(bound)} />
     </>
   );
 }
 
-const keys = [
-  ['hands-on', words.handsOn],
-  ['wait', words.wait],
-  ['closed', words.closed],
-  ['decides', scheduleWords.chain.heading],
-] as const;
-
-/** The picture: one row a step. The table below says the same, so it is hidden from readers that speak. */
-function strip({ strip: { rows, closed, ticks } }: ShownSchedule, { steps }: ShownLine): Markup {
-  return (
-    <div class="strip" aria-hidden="true">
-      {hatching()}
-      <p class="key">
-        {keys.map(([kind, name]) => (
-          <span>
-            {stripKey(kind)}
-            {name}
-          </span>
-        ))}
-      </p>
-      {rows.map(({ label, bars, step, decides: deciding }) => (
-        <div class="strip-row">
-          <span class="strip-label">
-            {steps
-              .filter(({ id }) => id === step)
-              .map(({ number }) => (
-                <b {...shows(number)} />
-              ))}
-            <span {...shows(label)} />
-          </span>
-          {stripRow(bars, closed, ticks, deciding)}
-        </div>
-      ))}
-      <div class="strip-row">{stripScale(ticks)}</div>
-    </div>
-  );
-}
+type Day = ShownSchedule['days'][number];
+type DayRow = Day['rows'][number];
 
 function dayTable({ days }: ShownSchedule): Markup {
+  const { dataRows, children } = rowsOf('schedule.days', days, dayRows, blankDay);
   return scrolling(
     words.when,
-    <table class="days">
+    <table class="days" data-rows={dataRows}>
       <thead>
         <tr>
           <th scope="col">{words.from}</th>
@@ -107,26 +70,38 @@ function dayTable({ days }: ShownSchedule): Markup {
           <th scope="col">{words.who}</th>
         </tr>
       </thead>
-      {days.map(({ day, rows }) => (
-        <tbody>
-          <tr class="day">
-            <th scope="rowgroup" colspan="4" {...shows(day)} />
-          </tr>
-          {rows.map((row) => dayRow(row))}
-        </tbody>
-      ))}
+      {children}
     </table>,
   );
 }
 
-function dayRow({ from, to, what, who, then }: ShownSchedule['days'][number]['rows'][number]): Markup {
+function dayRows({ day, rows }: Day, key: string): Markup {
+  const list = rowsOf(`${key}.rows`, rows, dayRow, (at): DayRow => ({
+    line: 0,
+    ...blanks('from', 'to', 'who', 'of', 'what', 'then')(at),
+  }));
+  return (
+    <tbody data-rows={list.dataRows}>
+      <tr class="day">
+        <th scope="rowgroup" colspan="4" {...shows(day)} />
+      </tr>
+      {list.children}
+    </tbody>
+  );
+}
+
+function blankDay(key: string): Day {
+  return { ...blanks('day')(key), rows: [] };
+}
+
+function dayRow({ from, to, what, who, then }: DayRow): Markup {
   return (
     <tr>
       <td class="clock" {...shows(from)} />
       <td class="clock" {...shows(to)} />
       <td class="what">
         <span {...shows(what)} />
-        {isSaid(then) ? <span class="then" {...shows(then)} /> : null}
+        <span class="then" {...shows(then)} />
       </td>
       <td class="who" {...shows(who)} />
     </tr>

@@ -4,8 +4,9 @@ import type { ShownCheck } from '../src/showing/show-guide.ts';
 import type { Shown, ShownStep, ShownTake } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { cautionPanel } from './caution.tsx';
+import { benchTick } from './bench.tsx';
 import type { Content, Markup } from './page.tsx';
-import { isSaid, said, shows } from './place.ts';
+import { blank, blanks, isSaid, rowsOf, said, shows, where } from './place.ts';
 
 const { guide: words } = pageWords;
 
@@ -18,34 +19,46 @@ export function guideStep(
   prose: StepProse | undefined,
   checks: readonly ShownCheck[],
 ): Markup {
+  const key = `lines[0].steps.${step.id}`;
   return (
-    <li class="step" id={`step-${step.id}`}>
-      {rail(step)}
+    <li class="step" id={`step-${step.id}`} {...where(key, true)}>
+      {rail(step, key)}
       <div class="step-body">
         {heading(step)}
-        {dangers(step, prose)}
-        {tray(step)}
+        {dangers(step, key, prose)}
+        {tray(step, key)}
         {remarks([step.limit, ...step.also])}
         {work(prose, checks)}
+        {benchTick(step)}
       </div>
     </li>
   );
 }
 
 /** The ruler beside the step: when it begins, how long hands are on, how long it waits. */
-function rail({ begins, times, notBefore }: ShownStep): Markup {
+function rail({ begins, times, notBefore }: ShownStep, key: string): Markup {
   return (
     <div class="rail">
-      {isSaid(begins) ? <p class="begins" {...shows(begins)} /> : null}
-      {times.map(({ kind, time, note }) => (
-        <p class={`stretch ${kind}`}>
-          <strong {...shows(time)} />
-          <span {...shows(note)} />
-        </p>
-      ))}
-      {isSaid(notBefore) ? <p class="not-before" {...shows(notBefore)} /> : null}
+      <p class="begins" {...shows(begins)} />
+      <div class="stretches" {...rowsOf(`${key}.times`, times, stretch, blankTime)} />
+      <p class="not-before" {...shows(notBefore)} />
     </div>
   );
+}
+
+type Time = ShownStep['times'][number];
+
+function stretch({ kind, time, note }: Time): Markup {
+  return (
+    <p class={`stretch ${kind}`}>
+      <strong {...shows(time)} />
+      <span {...shows(note)} />
+    </p>
+  );
+}
+
+function blankTime(key: string): Time {
+  return { kind: '{kind}' as Time['kind'], ...blanks('time', 'note')(key) };
 }
 
 function heading({ number, heading: name, runs }: ShownStep): Markup {
@@ -57,14 +70,18 @@ function heading({ number, heading: name, runs }: ShownStep): Markup {
           <span class="unseen">{said(words.step, { number: number.text })}</span>
           <span {...shows(name)} />
         </h3>
-        {isSaid(runs) ? <p class="runs" {...shows(runs)} /> : null}
+        <p class="runs" {...shows(runs)} />
       </div>
     </div>
   );
 }
 
 /** All that can hurt stands before what to take and before the first act. */
-function dangers({ cautions, hazards, controls }: ShownStep, prose: StepProse | undefined): Content {
+function dangers(
+  { cautions, hazards, controls }: ShownStep,
+  key: string,
+  prose: StepProse | undefined,
+): Content {
   const careful = prose?.careful ?? [];
   if (cautions.length + hazards.length + controls.length + careful.length === 0) return null;
   return (
@@ -78,22 +95,18 @@ function dangers({ cautions, hazards, controls }: ShownStep, prose: StepProse | 
           <div class="prose">{[...careful]}</div>
         </div>
       ) : null}
-      {list(words.meets, 'meets', hazards)}
-      {list(words.wear, 'wear', controls)}
+      {list(words.meets, 'meets', `${key}.hazards`, hazards)}
+      {list(words.wear, 'wear', `${key}.controls`, controls)}
     </div>
   );
 }
 
-function list(name: string, kind: string, items: readonly Shown[]): Content {
+function list(name: string, kind: string, key: string, items: readonly Shown[]): Content {
   if (items.length === 0) return null;
   return (
-    <div class={`named-list ${kind}`}>
+    <div class={`named-list ${kind}`} {...where(key, true)}>
       <h4>{name}</h4>
-      <ul>
-        {items.map((item) => (
-          <li {...shows(item)} />
-        ))}
-      </ul>
+      <ul {...rowsOf(key, items, (item) => <li {...shows(item)} />, blank)} />
     </div>
   );
 }
@@ -115,11 +128,13 @@ function work(prose: StepProse | undefined, checks: readonly ShownCheck[]): Mark
 }
 
 /** What one run takes, the numbers large; then what to set. */
-function tray({ takes, settings }: ShownStep): Content {
+function tray({ takes, settings }: ShownStep, key: string): Content {
   if (takes.length + settings.length === 0) return null;
   return (
     <div class="tray">
-      {takes.length > 0 ? <ul aria-label={words.takes}>{takes.map(take)}</ul> : null}
+      {takes.length > 0 ? (
+        <ul aria-label={words.takes} {...rowsOf(`${key}.takes`, takes, take, blankTake)} />
+      ) : null}
       {settings.length > 0 ? (
         <ul class="settings" aria-label={words.set}>
           {settings.map(({ name, value }) => (
@@ -138,16 +153,19 @@ function take({ amount, unit, name, note }: ShownTake): Markup {
   return (
     <li>
       <b>
-        <span {...shows(amount)} />
-        {isSaid(unit) ? ' ' : null}
-        {isSaid(unit) ? <span class="unit" {...shows(unit)} /> : null}
+        <span {...shows(amount)} /> <span class="unit" {...shows(unit)} />
       </b>
       <span class="name" {...shows(name)} />
-      {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
+      <span class="note" {...shows(note)} />
     </li>
   );
 }
 
+function blankTake(key: string): ShownTake {
+  return { use: '{use}', ...blanks('amount', 'unit', 'name', 'note', 'total')(key) };
+}
+
+/** Hold limits, and what else must be known. */
 function remarks(texts: readonly Shown[]): Content {
   const there = texts.filter(isSaid);
   if (there.length === 0) return null;

@@ -27,8 +27,12 @@ export interface PageParts {
   readonly root: string;
   readonly current?: PlaceId;
   readonly isDraft?: boolean;
+  /** Below `scripts/`, besides that of the search. */
+  readonly scripts?: readonly string[];
   /** Stands on the mat, with the page's one heading of level 1. */
   readonly hero: Content;
+  /** Below the mat, across the whole page. */
+  readonly bar?: Content;
   readonly main: Content;
   /** What the foot says of this page: its guide and version. */
   readonly of?: string;
@@ -51,13 +55,16 @@ export function page(parts: PageParts): Root {
       <meta name="description" content={description} />
       <meta name="color-scheme" content="light dark" />
       <link rel="stylesheet" href={`${root}styles/site.css`} />
-      <script src={`${root}scripts/search.js`} defer />
+      {['search.js', ...(parts.scripts ?? [])].map((name) => (
+        <script src={`${root}scripts/${name}`} defer />
+      ))}
     </head>,
     <body>
       <a class="skip" href="#content">
         {pageWords.skip}
       </a>
       {siteHead(parts)}
+      {parts.bar ?? null}
       <main id="content" class="wrap" tabindex="-1">
         {parts.main}
       </main>

@@ -1,9 +1,8 @@
 import type { Root } from 'hast';
 import { pageWords } from '../src/words/pages.ts';
+import { searchWords as words } from '../src/words/search.ts';
 import { type Site, page } from './page.tsx';
 import { plainHero } from './plain-hero.tsx';
-
-const { find: words } = pageWords;
 
 /** Where the search field leads: all that was found. Without scripts, the ways to the pages that list everything. */
 export function searchPage(site: Site): Root {
@@ -11,16 +10,14 @@ export function searchPage(site: Site): Root {
     site,
     root: '../',
     title: words.title,
-    description: words.label,
-    hero: plainHero(words.title),
+    description: words.lead,
+    hero: plainHero(words.title, words.lead),
     main: (
       <section class="search-page" data-search-page="" aria-label={words.all}>
         <p role="status" class="found-says" />
-        <ol class="found-list" />
-        <div class="search-help">
-          <noscript>
-            <p>{words.needsScript}</p>
-          </noscript>
+        <div class="found-results" />
+        <noscript>
+          <p>{words.needsScript}</p>
           <ul class="plain">
             {site.places.map(({ id, path }) => (
               <li>
@@ -28,7 +25,7 @@ export function searchPage(site: Site): Root {
               </li>
             ))}
           </ul>
-        </div>
+        </noscript>
       </section>
     ),
   });

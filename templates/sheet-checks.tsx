@@ -1,18 +1,21 @@
 import type { ShownCheck } from '../src/showing/show-guide.ts';
 import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
-import type { SheetView } from './bench-sheet.tsx';
+import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { isSaid, shows } from './place.ts';
+import { box } from './sheet-frame.tsx';
 
 /** Checks of each model, one column a model; then those of runs and of the batch. */
-export function sheetChecks({ guide: { checks }, models }: SheetView): Markup {
+export function sheetChecks({ guide: { checks }, models }: BenchSheetView): Markup {
   const ofModels = checks.filter(({ each }) => each === 'model');
   const others = checks.filter(({ each }) => each !== 'model');
   return (
     <section class="checks">
-      <h2>{words.checks}</h2>
+      <h2>
+        {words.checks} <small>{words.checksSay}</small>
+      </h2>
       {models.map((row) => modelTable(row, ofModels))}
       {otherChecks(others)}
     </section>
@@ -36,16 +39,14 @@ function modelTable(models: readonly Shown[], checks: readonly ShownCheck[]): Ma
           <tr>
             {checkName(check)}
             {models.map(() => (
-              <td class="model">{isSaid(check.target) ? null : <span class="box" />}</td>
+              <td class="model">{box()}</td>
             ))}
           </tr>
         ))}
         <tr>
           <th scope="row">{words.keep}</th>
           {models.map(() => (
-            <td class="model">
-              <span class="box" />
-            </td>
+            <td class="model">{box()}</td>
           ))}
         </tr>
       </tbody>
@@ -64,9 +65,7 @@ function otherChecks(checks: readonly ShownCheck[]): Content {
           <tbody>
             {checks.map((check) => (
               <tr>
-                <td class="tick-cell">
-                  <span class="box" />
-                </td>
+                <td class="tick-cell">{box()}</td>
                 {checkName(check)}
                 <td class="of" {...shows(check.of)} />
                 <td class="room" />

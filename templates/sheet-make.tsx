@@ -2,123 +2,79 @@ import type { StepProse } from '../src/rendering/step-prose.ts';
 import type { ShownCaution, ShownStep } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
-import type { SheetView } from './bench-sheet.tsx';
+import type { BenchSheetView } from './bench-sheet.tsx';
+import { benchTick } from './bench.tsx';
 import { alertSymbol } from './caution.tsx';
 import type { Content, Markup } from './page.tsx';
-import { scrolling } from './part.tsx';
 import { isSaid, said, shows } from './place.ts';
+import { box, spanOf } from './sheet-frame.tsx';
 
-/** The steps as rows with room for readings and times; what can hurt stands above the acts of its step. */
-export function sheetMake({ line, steps }: SheetView): Markup {
+/**
+ * The steps in two columns, each with room for reading and times below it. What can hurt stands above the acts of its
+ * step: signal word, hazard and how to avoid it; in full it stands at the head of the sheet, under the same number.
+ */
+export function sheetMake(view: BenchSheetView): Markup {
+  const { line, steps } = view;
   return (
     <section class="make">
       <h2>
         {words.make} <small>{words.makeSay}</small>
       </h2>
-      {scrolling(
-        words.make,
-        <table class="steps">
-          <thead>
-            <tr>
-              <td class="n-cell" />
-              <th scope="col" colspan="2">
-                {words.does}
-              </th>
-              <th scope="col" class="w-reading">
-                {words.reading}
-              </th>
-              <th scope="col" class="w-clock">
-                {words.start}
-              </th>
-              <th scope="col" class="w-clock">
-                {words.end}
-              </th>
-              <th scope="col" class="w-by">
-                {words.by}
-              </th>
-            </tr>
-          </thead>
-          {line.steps.map((step) => stepRows(step, steps[step.id]))}
-        </table>,
-      )}
+      <div class="steps">{line.steps.map((step) => stepBlock(step, steps[step.id], view))}</div>
     </section>
   );
 }
 
-function stepRows(step: ShownStep, prose: StepProse | undefined): Markup {
-  return (
-    <tbody>
-      {headRow(step)}
-      {step.cautions.map(cautionRow)}
-      {dangerRow(step, prose)}
-      <tr>
-        <td class="tick-cell">
-          <span class="box" />
-        </td>
-        <td class="acts" colspan="2">
-          {[...(prose?.acts ?? [])]}
-          {settings(step)}
-          {rightWhen(prose)}
-        </td>
-        <td />
-        <td />
-        <td />
-        <td />
-      </tr>
-      {waitRow(step)}
-    </tbody>
-  );
-}
-
-/** Number and name of the step, and what one run takes. */
-function headRow(step: ShownStep): Markup {
+function stepBlock(step: ShownStep, prose: StepProse | undefined, view: BenchSheetView): Markup {
   const { number, heading, runs } = step;
   return (
-    <tr class="head-row">
-      <th scope="rowgroup" class="n-cell" {...shows(number)} />
-      <td colspan="6">
-        <strong class="step-name" {...shows(heading)} />
-        {isSaid(runs) ? <span class="runs" {...shows(runs)} /> : null}
-        {takes(step)}
-      </td>
-    </tr>
+    <article class="step">
+      <h3>
+        <span class="n" {...shows(number)} /> <span {...shows(heading)} /> {spanOf(runs, 'runs')}
+      </h3>
+      {step.cautions.map((caution) => cautionLine(caution, view))}
+      {careful(step, prose)}
+      {takes(step)}
+      <div class="acts">{[...(prose?.acts ?? [])]}</div>
+      {settings(step)}
+      {rightWhen(prose)}
+      {wait(step)}
+      {written(step)}
+      {benchTick(step)}
+    </article>
   );
 }
 
-function cautionRow({ signal, word, hazard, avoid }: ShownCaution): Markup {
+function cautionLine({ id, signal, word, hazard, avoid }: ShownCaution, view: BenchSheetView): Markup {
+  const number = view.cautions.numbers[id];
   return (
-    <tr class={`caution-row signal-${signal}`}>
-      <td class="tick-cell" />
-      <td colspan="6">
-        {signal === 'notice' ? null : alertSymbol()}
-        <strong class="word" {...shows(word)} /> <span {...shows(hazard)} />
-        {avoid.map((way) => (
-          <span class="way" {...shows(way)} />
-        ))}
-      </td>
-    </tr>
+    <p class={`caution-line signal-${signal}`}>
+      {signal === 'notice' ? null : alertSymbol()}
+      <strong class="word" {...shows(word)} />
+      {number ? <b class="caution-number" {...shows(number)} /> : null} <b {...shows(hazard)} />
+      {avoid.map((way) => (
+        <span class="way" {...shows(way)} />
+      ))}
+    </p>
   );
 }
 
-/** Dangers of the products and what protects, above the acts. */
-function dangerRow({ hazards, controls, limit, also }: ShownStep, prose: StepProse | undefined): Content {
-  const sentences = [...hazards, ...controls, ...[limit, ...also].filter(isSaid)];
-  const careful = prose?.careful ?? [];
-  if (sentences.length + careful.length === 0) return null;
+/** What protects, what binds in time, and what the author says of it: above the acts too. */
+function careful({ controls, limit, also }: ShownStep, prose: StepProse | undefined): Content {
+  const sentences = [...controls, ...[limit, ...also].filter(isSaid)];
+  const own = prose?.careful ?? [];
+  if (sentences.length + own.length === 0) return null;
   return (
-    <tr class="danger-row">
-      <td class="tick-cell" />
-      <td colspan="6">
-        {[...careful]}
-        {sentences.length > 0 ? (
-          <ul>
-            {sentences.map((sentence) => (
-              <li {...shows(sentence)} />
-            ))}
-          </ul>
-        ) : null}
-      </td>
-    </tr>
+    <div class="step-careful">
+      {[...own]}
+      {sentences.length > 0 ? (
+        <ul>
+          {sentences.map((sentence) => (
+            <li {...shows(sentence)} />
+          ))}
+        </ul>
+      ) : null}
+    </div>
   );
 }
 
@@ -147,7 +103,7 @@ function settings({ settings: all }: ShownStep): Content {
     <ul class="settings">
       {all.map(({ name, value }) => (
         <li>
-          <span class="box" /> <b {...shows(value)} /> <span {...shows(name)} />
+          {box()} <b {...shows(value)} /> <span {...shows(name)} />
         </li>
       ))}
     </ul>
@@ -165,20 +121,33 @@ function rightWhen(prose: StepProse | undefined): Content {
   );
 }
 
-function waitRow({ times, notBefore }: ShownStep): Content {
-  const wait = times.find(({ kind }) => kind === 'wait');
-  if (!wait) return null;
+function wait(step: ShownStep): Content {
+  const { notBefore } = step;
+  const waits = waitOf(step);
+  if (!waits) return null;
   return (
-    <tr class="wait-row">
-      <td class="tick-cell" />
-      <td colspan="2">
-        <b>{said(words.wait, { time: wait.time.text })}</b>{' '}
-        <span class="plan">{isSaid(notBefore) ? notBefore.text : pageWords.guide.wait}</span>
-      </td>
-      <td colspan="4" class="not-before">
-        {words.notBefore}
-        <span class="blank" />
-      </td>
-    </tr>
+    <p class="wait">
+      <b>{said(words.wait, { time: waits.time.text })}</b>{' '}
+      {isSaid(notBefore) ? <span {...shows(notBefore)} /> : null}
+    </p>
+  );
+}
+
+function waitOf({ times }: ShownStep): ShownStep['times'][number] | undefined {
+  return times.find(({ kind }) => kind === 'wait');
+}
+
+/** Filled in when the step is done; after a wait, also when the next one may begin. */
+function written(step: ShownStep): Markup {
+  const times = [words.reading, words.start, words.end, ...(waitOf(step) ? [words.notBefore] : [])];
+  return (
+    <ul class="written">
+      <li class="done">
+        {box()} {words.done}
+      </li>
+      {[...times, words.by].map((field) => (
+        <li>{field}</li>
+      ))}
+    </ul>
   );
 }

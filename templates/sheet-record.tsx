@@ -1,13 +1,13 @@
 import { sheetWords as words } from '../src/words/sheets.ts';
-import type { SheetView } from './bench-sheet.tsx';
+import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { said } from './place.ts';
 
-const emptyRows = ['first', 'second', 'third'] as const;
+const emptyRows = ['first', 'second'] as const;
 
-/** What was done otherwise than printed, and who answers for the batch. */
-export function sheetRecord({ batch }: SheetView): Markup {
+/** What was done otherwise than printed, and who made it. What came of it stands on the batch record. */
+export function sheetRecord({ batch }: BenchSheetView): Markup {
   return (
     <section class="record">
       <h2>
@@ -40,14 +40,16 @@ export function sheetRecord({ batch }: SheetView): Markup {
           </tbody>
         </table>,
       )}
-      <h2>{words.signOff}</h2>
+      <h2>
+        {words.signOff} <small>{words.signOffSay}</small>
+      </h2>
       <ul class="fields sign">
         <li>
           {words.kept} <span class="blank" /> {words.rejected} <span class="blank" />{' '}
           {said(words.of, { batch })}
         </li>
         <li>{words.maker}</li>
-        <li>{words.release}</li>
+        <li>{words.checker}</li>
       </ul>
     </section>
   );

@@ -1,12 +1,13 @@
 import type { ShownMaterial } from '../src/showing/shown.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
-import type { SheetView } from './bench-sheet.tsx';
+import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { isSaid, shows } from './place.ts';
+import { box } from './sheet-frame.tsx';
 
 /** What to measure out, with room for what was measured, its lot, and who did and checked it. */
-export function sheetWeigh({ line }: SheetView): Content {
+export function sheetWeigh({ line }: BenchSheetView): Content {
   if (line.materials.length === 0) return null;
   return (
     <section>
@@ -44,16 +45,13 @@ export function sheetWeigh({ line }: SheetView): Content {
   );
 }
 
-function row({ name, must, total, note, ingredientOf }: ShownMaterial): Markup {
+function row({ name, total, note, ingredientOf }: ShownMaterial): Markup {
   return (
     <tr class={ingredientOf === undefined ? undefined : 'ingredient'}>
-      <td class="tick-cell">
-        <span class="box" />
-      </td>
+      <td class="tick-cell">{box()}</td>
       <th scope="row">
         <span {...shows(name)} />
-        {isSaid(must) ? <span class="must" {...shows(must)} /> : null}
-        {isSaid(note) ? <span class="must" {...shows(note)} /> : null}
+        {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
       </th>
       <td class="target" {...shows(total)} />
       <td />

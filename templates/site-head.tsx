@@ -1,5 +1,6 @@
 import { pageWords } from '../src/words/pages.ts';
 import type { Markup, PageParts } from './page.tsx';
+import { searchField } from './search-field.tsx';
 
 /** The mat at the head of each page: program, ways to the other pages, search, and what the page is. */
 export function siteHead({ site, root, current, isDraft, hero }: PageParts): Markup {
@@ -22,36 +23,10 @@ export function siteHead({ site, root, current, isDraft, hero }: PageParts): Mar
               ))}
             </ul>
           </nav>
-          {findField()}
+          {searchField()}
         </div>
         {hero}
       </div>
     </header>
-  );
-}
-
-/** The search field; a script brings it to life, so without scripts it stays out of sight and keeps its room. */
-function findField(): Markup {
-  return (
-    <form class="find" role="search" data-find="" hidden="">
-      <label class="unseen" for="find">
-        {pageWords.find.label}
-      </label>
-      <input
-        id="find"
-        type="search"
-        name="q"
-        autocomplete="off"
-        spellcheck="false"
-        enterkeyhint="search"
-        placeholder={pageWords.find.placeholder}
-        aria-controls="found"
-      />
-      <button type="submit">{pageWords.find.button}</button>
-      <div id="found" class="found" hidden="">
-        <p role="status" class="found-says" />
-        <ul class="found-list" />
-      </div>
-    </form>
   );
 }

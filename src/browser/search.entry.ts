@@ -1,3 +1,3 @@
-import { startSearch } from './search-field.ts';
+import { startSearchField } from './search/field.ts';
 
-startSearch(document);
+startSearchField(document);

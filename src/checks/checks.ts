@@ -1,6 +1,7 @@
 import type { Diagnostic, Place } from '../core/diagnostic.ts';
 import { severityFor } from '../core/diagnostic.ts';
 import type { GuideStatus } from '../core/model/guide.ts';
+import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Check, Finding } from './check.ts';
 import { makeContext, type ToCheck } from './context.ts';
@@ -28,6 +29,8 @@ import { missingPrice } from './missing-price.ts';
 import { mixMakesNothing } from './mix-makes-nothing.ts';
 import { moreThanThereIs } from './more-than-there-is.ts';
 import { oldPrice } from './old-price.ts';
+import { pictureKindUnknown } from './picture-kind-unknown.ts';
+import { patternNotToSize } from './pattern-not-to-size.ts';
 import { pieceTooLarge } from './piece-too-large.ts';
 import { piecesMixed } from './pieces-mixed.ts';
 import { priceOfADayToCome } from './price-of-a-day-to-come.ts';
@@ -85,6 +88,8 @@ export const checks: readonly Check[] = Object.freeze([
   mixMakesNothing,
   moreThanThereIs,
   oldPrice,
+  patternNotToSize,
+  pictureKindUnknown,
   pieceTooLarge,
   piecesMixed,
   priceOfADayToCome,
@@ -161,7 +166,8 @@ function weighed(check: Check, finding: Finding, workspace: Workspace): Found {
   const places = eachOnce(finding.places);
   const files = places.map(({ file }) => file).filter((file) => kindOf(file) === kindOf(places[0]!.file));
   const guides = files.flatMap((file) => guidesTouched(file, workspace));
-  const severity = severityFor(gravity, strictest(guides.map(({ status }) => status)));
+  const touched = [...guides, ...files.flatMap((file) => moduleOf(file, workspace))];
+  const severity = severityFor(gravity, strictest(touched.map(({ status }) => status)));
   const diagnostic = {
     code: check.code,
     ...(variant === undefined ? {} : { variant }),
@@ -170,6 +176,13 @@ function weighed(check: Check, finding: Finding, workspace: Workspace): Found {
     facts,
   };
   return { diagnostic, guides: guides.map(({ id }) => id), stops: gravity === 'stops' };
+}
+
+/** The module whose file it is. */
+function moduleOf(file: string, { modules }: Workspace): readonly Module[] {
+  const [, id = ''] = /^modules\/([^/]+)\/module\.md$/.exec(file) ?? [];
+  const module = modules[id];
+  return module ? [module] : [];
 }
 
 const kindOf = (file: string): string => file.split('/')[0]!;

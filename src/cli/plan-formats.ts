@@ -15,7 +15,7 @@ import { showWhatIf } from '../showing/show-what-if.ts';
 import { workOfEach } from '../showing/work-of-each.ts';
 import { outcomeWords } from '../words/command-line.ts';
 import type { Values } from './options.ts';
-import type { Question } from './plan.ts';
+import type { Question } from './question.ts';
 import type { Progress } from './progress.ts';
 import type { World } from './world.ts';
 

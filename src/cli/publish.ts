@@ -63,6 +63,8 @@ async function publishFrom(folder: string, today: IsoDate, call: Call, world: Wo
     out,
     today,
     ...(edition ? { editions: [edition] } : {}),
+    onPhoto: (photo, of) =>
+      progress.say(fill(outcomeWords.pictures, { done: String(photo), all: String(of) })),
   });
   progress.done();
   return 'refused' in done ? refused(done.refused, world) : written(done, out, world);

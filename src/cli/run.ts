@@ -7,16 +7,17 @@ import { sayFaults, withNear } from './fault.ts';
 import { helpOf, helpOfAll } from './help.ts';
 import type { OptionName } from './options.ts';
 import { plan } from './plan.ts';
+import { print } from './print.ts';
 import { publish } from './publish.ts';
 import { sayTrouble } from './trouble.ts';
 import { version } from './version.ts';
 import type { ExitStatus, World } from './world.ts';
 
 /** Every command but `help`, which speaks of them. */
-const commands: Readonly<Record<Exclude<CommandName, 'help'>, Command>> = { check, plan, publish };
+const commands: Readonly<Record<Exclude<CommandName, 'help'>, Command>> = { check, plan, print, publish };
 
 const ofAll: readonly OptionName[] = ['help', 'trace'];
-const known: readonly CommandName[] = ['check', 'help', 'plan', 'publish'];
+const known: readonly CommandName[] = ['check', 'help', 'plan', 'print', 'publish'];
 
 /** Follows a call, and answers with the status to exit with. Nothing is ever thrown. */
 export async function run(world: World): Promise<ExitStatus> {

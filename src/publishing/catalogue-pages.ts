@@ -1,24 +1,36 @@
 import { htmlBytes } from '../rendering/html.ts';
+import { fill } from '../showing/fill.ts';
+import { showCount } from '../showing/numbers.ts';
+import type { ShownCatalogue } from '../showing/shown-catalogue.ts';
+import { catalogueWords } from '../words/catalogue.ts';
 import { cataloguePage } from '../../templates/catalogue-page.tsx';
 import type { Site } from '../../templates/page.tsx';
 import type { PlannedGuide } from './planned-guides.ts';
 import type { Files } from './site.ts';
 
-/** `index.html`: all guides, each at its usual level, with the ways to its other levels. */
-export function cataloguePages(site: Site, guides: readonly PlannedGuide[]): Files {
-  const listed = guides
-    .filter(({ isUsual }) => isUsual)
-    .map(({ guide, plan, line, batch, folder, written }) => ({
-      guide,
-      plan,
-      line,
-      batch,
-      href: `${folder}/index.html`,
-      levels: written.levels.map(({ id, name }) => ({
-        id,
-        name,
-        href: `${guides.find((other) => other.written === written && other.level === id)!.folder}/index.html`,
-      })),
-    }));
-  return new Map([['index.html', htmlBytes(cataloguePage(site, listed))]]);
+/**
+ * `index.html`: all guides, each at its usual level, with the ways to its other levels.
+ *
+ * @param catalogue  Of the guides at their usual levels, in their order.
+ */
+export function cataloguePages(
+  site: Site,
+  guides: readonly PlannedGuide[],
+  catalogue: ShownCatalogue,
+): Files {
+  const usual = guides.filter(({ isUsual }) => isUsual);
+  const listed = usual.map(({ guide, batch, folder, written }, i) => ({
+    guide,
+    batch,
+    href: `${folder}/index.html`,
+    entry: catalogue.entries[i]!,
+    levels: written.levels.map(({ id, name }) => ({
+      id,
+      name,
+      href: `${guides.find((other) => other.written === written && other.level === id)!.folder}/index.html`,
+    })),
+  }));
+  const { one, many } = catalogueWords.all;
+  const count = usual.length === 1 ? one : fill(many, { all: showCount(usual.length) });
+  return new Map([['index.html', htmlBytes(cataloguePage(site, listed, catalogue, count))]]);
 }

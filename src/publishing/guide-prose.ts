@@ -1,7 +1,7 @@
 import type { Definition, Nodes } from 'mdast';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { MarkdownDocument } from '../reading/prose/document.ts';
-import type { FinishedText, ProsePlace } from '../rendering/prose.ts';
+import type { FinishedText, Picture, ProsePlace } from '../rendering/prose.ts';
 import { renderProse } from '../rendering/prose.ts';
 import { type StepProse, renderStep } from '../rendering/step-prose.ts';
 import { properly } from '../showing/author-text.ts';
@@ -84,16 +84,16 @@ function definitionsOf({ root }: MarkdownDocument): readonly Definition[] {
 
 /** Pictures stand in the folder of the guide: one up for the page of another level. */
 export function addressed(
-  picture: PublishedPicture | undefined,
+  published: PublishedPicture | undefined,
   { isUsual }: PlannedGuide,
-): { readonly address: string; readonly width: number; readonly height: number } | undefined {
-  return (
-    picture && {
-      address: `${isUsual ? '' : '../'}${picture.name}`,
-      width: picture.width,
-      height: picture.height,
-    }
-  );
+): Picture | undefined {
+  const copies = (published ?? []).map(({ name, width, height }) => ({
+    address: `${isUsual ? '' : '../'}${name}`,
+    width,
+    height,
+  }));
+  const widest = copies.at(-1);
+  return widest && { ...widest, copies };
 }
 
 function decoded(file: string): string {

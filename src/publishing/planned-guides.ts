@@ -24,6 +24,8 @@ export interface PlannedGuide {
   readonly folder: string;
   readonly guide: ShownGuide;
   readonly plan: ShownPlan;
+  /** The same, exact and unworded. */
+  readonly computed: Plan;
   readonly line: ShownLine;
   /** What other sizes of the batch cost. */
   readonly curve?: ShownCurve;
@@ -63,7 +65,7 @@ function levelsOf({ levels }: Guide): readonly (string | undefined)[] {
   return levels.length === 0 ? [undefined] : levels.map(({ id }) => id);
 }
 
-function plannedGuide(
+export function plannedGuide(
   written: Guide,
   plan: Plan,
   points: readonly CurvePoint[],
@@ -79,6 +81,7 @@ function plannedGuide(
     folder: `guides/${written.id}${isUsual ? '' : `/${level}`}`,
     guide: showGuide(at, workspace),
     plan: shown,
+    computed: plan,
     line: shown.lines[0]!,
     ...(points.length > 0 ? { curve: showCurve(points, plan, workspace) } : {}),
     made,

@@ -1,62 +1,39 @@
 import type { Workspace } from '../core/model/workspace.ts';
+import { searchLibrary, searchScript } from '../exports/search-library.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import { htmlBytes } from '../rendering/html.ts';
-import { plainText } from '../rendering/prose.ts';
-import { type SearchDocument, searchDocument, searchScript } from '../rendering/search-documents.ts';
-import { type ShownArticle, showMaterialArticles, showToolArticles } from '../showing/show-library.ts';
+import type { ShownCatalogue } from '../showing/shown-catalogue.ts';
+import { pageWords } from '../words/pages.ts';
+import { searchWords } from '../words/search.ts';
 import type { Site } from '../../templates/page.tsx';
 import { searchPage } from '../../templates/search-page.tsx';
-import { folderOf, type ManualPage } from './manual-pages.ts';
+import { findablePages } from './findable-pages.ts';
+import type { ManualPage } from './manual-pages.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import type { Files } from './site.ts';
 
-type Page = Omit<SearchDocument, 'words'> & { readonly text: string };
-
-/** The page of the search, and its documents as a script. */
+/** The page of the search, and what it knows as a script. */
 export function searchPages(
   site: Site,
   guides: readonly PlannedGuide[],
+  catalogue: ShownCatalogue,
   workspace: Workspace,
   read: ReadWorkspace,
   manual: readonly ManualPage[],
 ): Files {
-  const pages: readonly Page[] = [
-    ...guides.filter(({ isUsual }) => isUsual).map((planned) => guideEntry(planned, read)),
-    ...showMaterialArticles(workspace).map((article) => articleEntry('material', article)),
-    ...showToolArticles(workspace).map((article) => articleEntry('tool', article)),
-    ...manual.map((page) => ({
-      href: `${folderOf(page)}/index.html`,
-      kind: 'page' as const,
-      title: page.title,
-      says: '',
-      text: plainText(page.root),
-    })),
-  ];
-  const documents = pages.map((page) => searchDocument(page, workspace.program.sayAlso));
+  const pages = findablePages(guides, workspace, read, manual);
+  const library = searchLibrary(pages, workspace.program.sayAlso, waysOn(site, catalogue));
   return new Map([
     ['search/index.html', htmlBytes(searchPage(site))],
-    ['search/documents.js', new TextEncoder().encode(searchScript(documents))],
+    ['search/library.js', new TextEncoder().encode(searchScript(library))],
   ]);
 }
 
-function guideEntry({ guide, folder, line, written }: PlannedGuide, read: ReadWorkspace): Page {
-  const document = read.documents[written.id];
-  const names = [...line.materials, ...line.steps.flatMap(({ takes }) => takes)].map(({ name }) => name.text);
-  return {
-    href: `${folder}/index.html`,
-    kind: 'guide',
-    title: guide.title.text,
-    says: guide.trains.text || guide.summary.text,
-    text: [guide.summary.text, ...names, document ? plainText(document.root) : ''].join(' '),
-  };
-}
-
-function articleEntry(kind: 'material' | 'tool', { id, name, must, dangers }: ShownArticle): Page {
-  return {
-    href: `${kind}s/index.html#${kind}-${id}`,
-    kind,
-    title: name.text,
-    says: must.map(({ text }) => text).join(', '),
-    text: dangers.map(({ text }) => text).join(' '),
-  };
+/** Where to look when nothing is found: the pages that list everything, and the catalogue by some of its choices. */
+function waysOn(site: Site, { facets }: ShownCatalogue): readonly (readonly [string, string])[] {
+  const by = Object.entries(searchWords.guidesBy).filter(([id]) => facets.some((facet) => facet.id === id));
+  return [
+    ...site.places.map(({ id, path }) => [pageWords.places[id], path] as const),
+    ...by.map(([id, name]) => [name, `index.html#by-${id}`] as const),
+  ];
 }

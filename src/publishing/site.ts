@@ -3,12 +3,15 @@ import type { IsoDate } from '../core/model/values.ts';
 import { Bug } from '../core/diagnostic.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import { htmlBytes } from '../rendering/html.ts';
+import { showCatalogue } from '../showing/show-catalogue.ts';
 import { doorPage } from '../../templates/door-page.tsx';
 import { articlePages } from './article-pages.ts';
 import { cataloguePages } from './catalogue-pages.ts';
 import { guidePages } from './guide-pages.ts';
 import { manualPages, readManual } from './manual-pages.ts';
+import type { Pictures } from './pictures.ts';
 import { type PlannedGuide, planGuides } from './planned-guides.ts';
+import { plannerData } from './planner-data.ts';
 import { searchPages } from './search-pages.ts';
 import { siteOf } from './site-facts.ts';
 
@@ -20,6 +23,8 @@ export type Edition = (typeof editions)[number];
 
 export interface SiteParts {
   readonly read: ReadWorkspace;
+  /** Its pictures, as `preparePictures` makes them. */
+  readonly pictures: Pictures;
   /** The day that counts as today. */
   readonly today: IsoDate;
   /** What every site carries, by path: `styles/site.css`, `scripts/search.js`, `fonts/…`. */
@@ -58,14 +63,31 @@ function editionFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files 
   const manual = readManual(parts.manual);
   const workspace = read.workspace!;
   const site = siteOf(workspace, manual);
+  const usual = guides.filter(({ isUsual }) => isUsual);
+  const catalogue = showCatalogue(
+    usual.map(({ computed }) => computed),
+    workspace,
+  );
   return joined([
     shipped,
-    cataloguePages(site, guides),
-    guidePages(site, guides, workspace, read),
+    cataloguePages(site, guides, catalogue),
+    guidePages(site, guides, workspace, read, parts.pictures),
+    plannerFiles(parts),
     articlePages(site, guides, workspace),
     manualPages(site, manual),
-    searchPages(site, guides, workspace, read, manual),
+    searchPages(site, guides, catalogue, workspace, read, manual),
   ]);
+}
+
+/** What the page of each guide plans with. */
+function plannerFiles({ read, today }: SiteParts): Files {
+  const workspace = read.workspace!;
+  return new Map(
+    Object.keys(workspace.guides).map((id) => [
+      `guides/${id}/planner-data.js`,
+      plannerData(id, workspace, today),
+    ]),
+  );
 }
 
 /** @throws {Bug} When two pages claim one path. */

@@ -6,6 +6,8 @@ export const limits = {
   frontMatterBytes: 64_000,
   /** Bytes of a photo or a pattern: 20 MB. */
   fileBytes: 20_000_000,
+  /** Points of a photo, across times down: 120 million. */
+  photoPoints: 120_000_000,
   /** Lists in lists, quotes in quotes, brackets in brackets. */
   nesting: 100,
   /** Columns of a table. */

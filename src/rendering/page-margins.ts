@@ -5,7 +5,15 @@ export interface PageMargins {
   readonly program: string;
   /** "Page {page} of {pages}" */
   readonly page: string;
+  /** Where it is known; else the reader's printer decides, and the style of the sheet takes either. */
+  readonly paper?: keyof typeof fields;
 }
+
+/** What leaves 182 by 255 mm on each paper, so that both have the same pages. */
+const fields = {
+  A4: { size: '210mm 297mm', margin: '21.2mm 13.9mm 20.6mm' },
+  Letter: { size: '215.9mm 279.4mm', margin: '12.4mm 16.8mm 11.8mm' },
+} as const;
 
 /**
  * The style of a sheet's margins: title and batch above, program and page below, on every page. A file of its own,
@@ -13,9 +21,10 @@ export interface PageMargins {
  *
  * @source CSS Paged Media Module Level 3, sections 5 (margin boxes) and 5.3 (page counters).
  */
-export function pageMargins({ title, batchNumber, program, page }: PageMargins): string {
+export function pageMargins({ title, batchNumber, program, page, paper }: PageMargins): string {
+  const field = paper && fields[paper];
   return `@page {
-  @top-left { content: ${quoted(title)}; }
+${field ? `  size: ${field.size};\n  margin: ${field.margin};\n` : ''}  @top-left { content: ${quoted(title)}; }
   @top-right { content: ${quoted(batchNumber)} " ______________"; }
   @bottom-left { content: ${quoted(program)}; }
   @bottom-right { content: ${counted(page)}; }

@@ -8,13 +8,13 @@ import { type ShownCaution, shown } from './shown.ts';
 
 /** All cautions of a level, most severe first; within a signal in the order of the guide. */
 export function showCautions(key: string, at: GuideAt): readonly ShownCaution[] {
-  return bySeverity(at.cautions).map((caution, i) => showCaution(`${key}[${i}]`, caution, at));
+  return bySeverity(at.cautions).map((caution) => showCaution(`${key}.${caution.id}`, caution, at));
 }
 
 /** Those that are met at one step: its own, and those of the whole guide that name no step. */
 export function showStepCautions(key: string, at: GuideAt, step: string): readonly ShownCaution[] {
   const met = at.cautions.filter(({ steps }) => steps.includes(step));
-  return bySeverity(met).map((caution, i) => showCaution(`${key}[${i}]`, caution, at));
+  return bySeverity(met).map((caution) => showCaution(`${key}.${caution.id}`, caution, at));
 }
 
 function bySeverity(cautions: readonly Caution[] | GuideAt['cautions']): GuideAt['cautions'] {

@@ -12,12 +12,13 @@ import { sheetNouns, showLayout, whatText } from './show-layout.ts';
 import type { ShownCutting } from './shown-cutting.ts';
 import { shown } from './shown.ts';
 
-/** How each material that comes in sheets, on rolls or in lengths is cut, and how near that is to the least. */
-export function showCutting(key: string, plan: Plan, workspace: Workspace): readonly ShownCutting[] {
-  return plan.cutting.map((cutting, i) => showMaterial(`${key}[${i}]`, cutting, plan, workspace));
-}
-
-function showMaterial(key: string, cutting: CuttingPlan, plan: Plan, workspace: Workspace): ShownCutting {
+/** How a material that comes in sheets, on rolls or in lengths is cut, and how near that is to the least. */
+export function showCutting(
+  key: string,
+  cutting: CuttingPlan,
+  plan: Plan,
+  workspace: Workspace,
+): ShownCutting {
   const { material, by, layouts } = cutting;
   return {
     material,

@@ -50,6 +50,11 @@ function whenText({ supplier, ordered, arrives }: Delivery, plan: Plan, workspac
   return slowest ? fill(planWords.shopping.order, { time: showDuration(slowest) }) : '';
 }
 
+/** How long the slowest of all packs takes; absent where nothing is bought, or nobody says. */
+export function slowestOrder(plan: Plan, workspace: Workspace): Duration | undefined {
+  return slowestOf(plan.deliveries.map(({ supplier }) => slowestArrival(supplier, plan, workspace)));
+}
+
 /** How long the slowest of the packs takes that are bought from a supplier. */
 function slowestArrival(
   supplier: string | undefined,
@@ -59,9 +64,15 @@ function slowestArrival(
   const packs = plan.purchases.flatMap(({ material, packs: bought }) =>
     bought.map(({ pack }) => workspace.materials[material]?.packs[pack]),
   );
-  return packs
-    .filter((pack): pack is Pack => pack !== undefined && pack.from === supplier)
-    .map(({ arrivesIn }) => arrivesIn ?? workspace.program.suppliers[supplier ?? '']?.arrivesIn)
+  return slowestOf(
+    packs
+      .filter((pack): pack is Pack => pack !== undefined && pack.from === supplier)
+      .map(({ arrivesIn }) => arrivesIn ?? workspace.program.suppliers[supplier ?? '']?.arrivesIn),
+  );
+}
+
+function slowestOf(times: readonly (Duration | undefined)[]): Duration | undefined {
+  return times
     .filter((time) => time !== undefined)
     .reduce<Duration | undefined>(
       (slowest, time) => (slowest && !isSlower(time, slowest) ? slowest : time),

@@ -44,7 +44,7 @@ export function showLineFacts(
   return facts(key, {
     'used-each': showSum(used, program, cost.complete),
     'per-use': perUse ? showSum(perUse, program, cost.complete) : '',
-    keeps: at.keeps.map(keepsText).join(planWords.andAlso),
+    keeps: showKeeps(at),
     lasts: lastsText(at),
   });
 }
@@ -57,6 +57,11 @@ function facts(key: string, values: Partial<Record<ShownFact['id'], string>>): r
     name: shown(`${key}.${id}.name`, planWords.facts[id]),
     value: shown(`${key}.${id}.value`, value),
   }));
+}
+
+/** "5 days (fridge, covered); 1 day (room)". */
+export function showKeeps({ keeps }: PlannedLine['at']): string {
+  return keeps.map(keepsText).join(planWords.andAlso);
 }
 
 /** "5 d (fridge, covered)". */

@@ -21,12 +21,15 @@ type By = CuttingPlan['by'];
 export function showLayout(key: string, alike: CutAlike, cutting: CuttingPlan, plan: Plan): ShownLayout {
   const { numbers, layout } = alike;
   const { by } = cutting;
+  const holds = holdsText(layout, by, plan.lines);
+  const left = leftText(layout, offcutOf(layout, cutting, plan), by);
   return {
     title: shown(`${key}.title`, titleText(numbers, by)),
     what: shown(`${key}.what`, whatText(layout, numbers.length, by)),
     size: shown(`${key}.size`, sizeText(layout, by)),
-    holds: shown(`${key}.holds`, holdsText(layout, by, plan.lines)),
-    left: shown(`${key}.left`, leftText(layout, offcutOf(layout, cutting, plan), by)),
+    holds: shown(`${key}.holds`, holds),
+    left: shown(`${key}.left`, left),
+    caption: shown(`${key}.caption`, captionText(by === 'lengths' ? [holds, left] : [left])),
     pieces: showPieces(`${key}.pieces`, alike, by, plan.lines),
     drawing: drawCut(`${key}.drawing`, layout, by, plan.lines),
   };
@@ -63,6 +66,10 @@ function leftText({ width }: CutLayout, left: Exact, by: By): string {
     width: showMillimetres(width),
     length: by === 'sheets' ? showMillimetres(left) : showLength(left),
   });
+}
+
+function captionText(texts: readonly string[]): string {
+  return texts.filter((text) => text !== '').join(planWords.andAlso);
 }
 
 /** How many of each piece, in the order in which they lie. */

@@ -181,13 +181,14 @@ function priceText(price: string, priced: string | undefined): string {
 }
 
 function showDangers(key: string, hazards: readonly string[], also: readonly string[]): readonly Shown[] {
-  const texts = [
-    ...hazards.map((code) =>
-      hazardStatements[code] === undefined ? code : `${hazardStatements[code]} (${code})`,
-    ),
-    ...also.map((danger) => otherDangerWords[danger] ?? inWords(danger)),
-  ];
-  return texts.map((text, i) => shown(`${key}[${i}]`, text));
+  return [...hazards, ...also].map((danger, i) => shown(`${key}[${i}]`, dangerText(danger)));
+}
+
+/** "Flammable aerosol (H223)", "a sharp blade, cuts"; a code without a statement stands as it is. */
+export function dangerText(danger: string): string {
+  const statement = hazardStatements[danger];
+  if (statement !== undefined) return `${statement} (${danger})`;
+  return otherDangerWords[danger] ?? (/^(EU)?H\d/.test(danger) ? danger : inWords(danger));
 }
 
 function datedText(date: string | undefined): string {

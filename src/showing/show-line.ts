@@ -21,6 +21,7 @@ export function showLine(key: string, plan: Plan, index: number, workspace: Work
     ...(line.level === undefined ? {} : { level: line.level }),
     title: shown(`${key}.title`, lineName(line)),
     count: shown(`${key}.count`, countText(line)),
+    models: shown(`${key}.models`, counted(line.made, 'model')),
     ...(line.made === 0 ? { isFinished: true } : {}),
     facts: showLineFacts(`${key}.facts`, plan, index, workspace),
     materials: showMaterials(`${key}.materials`, line, workspace),

@@ -44,7 +44,7 @@ function finished(key: string, { id, material, ingredientOf, notes, ...texts }: 
   return {
     id,
     ...(material === undefined ? {} : { material }),
-    ...(ingredientOf === undefined ? {} : { ingredientOf }),
+    ...(ingredientOf === undefined ? { anchor: `row-${id}` } : { ingredientOf }),
     name: shown(`${key}.name`, texts.name),
     must: shown(`${key}.must`, texts.must),
     one: shown(`${key}.one`, texts.one),
@@ -54,11 +54,11 @@ function finished(key: string, { id, material, ingredientOf, notes, ...texts }: 
 }
 
 function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Workspace): Texts {
-  const isMix = line.at.mixes.some(({ id }) => id === row.use);
+  const isMade = line.at.mixes.some(({ id }) => id === row.use) || row.use.startsWith('guide:');
   const pieces = row.pieces.length > 0;
   return {
     id: row.id,
-    ...(isMix ? {} : { material: row.use }),
+    ...(isMade ? {} : { material: row.use }),
     name: useName(line.at, row.id, workspace),
     must: mustOf(row.use, workspace),
     one: rowOneText(row, need, line, workspace),

@@ -1,8 +1,8 @@
 import { showCount } from './numbers.ts';
 import { type Shown, shown } from './shown.ts';
 
-/** Models in one row of a sheet, as many as leave room to write in. */
-const inOneRow = 8;
+/** Models in one row of a sheet, as many as leave room for a box to tick. */
+const inOneRow = 12;
 
 /** The numbers 1..made in rows that fit a sheet. */
 export function modelRows(key: string, made: number): readonly (readonly Shown[])[] {

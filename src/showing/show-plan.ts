@@ -1,3 +1,4 @@
+import { type InPieces, atOnce, oneByOne } from '../core/in-pieces.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, PlannedLine } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
@@ -18,17 +19,28 @@ import { type ShownPlan, shown } from './shown.ts';
  * letters and no others.
  */
 export function showPlan(plan: Plan, workspace: Workspace): ShownPlan {
+  return atOnce(showingPlan(plan, workspace));
+}
+
+/** The same, in small pieces of work. */
+export function* showingPlan(plan: Plan, workspace: Workspace): InPieces<ShownPlan> {
+  const lines = yield* oneByOne(plan.lines, (_, i) => showLine(`lines[${i}]`, plan, i, workspace));
+  const cutting = yield* oneByOne(plan.cutting, (cut, i) =>
+    showCutting(`cutting[${i}]`, cut, plan, workspace),
+  );
+  const schedule = showSchedule('schedule', plan, workspace);
+  yield;
   return {
     title: shown('title', plan.lines.map(titleText).join(planWords.andAlso)),
     facts: showPlanFacts('facts', plan, workspace),
     trainingOnly: shown('trainingOnly', safetyWords.trainingOnly),
     defers: shown('defers', safetyWords.defers),
-    lines: plan.lines.map((_, i) => showLine(`lines[${i}]`, plan, i, workspace)),
+    lines,
     shopping: showShopping('shopping', plan, workspace),
-    cutting: showCutting('cutting', plan, workspace),
+    cutting,
     costs: showCosts('costs', plan, workspace),
     tools: showTools('tools', plan, workspace),
-    schedule: showSchedule('schedule', plan, workspace),
+    schedule,
     warnings: showWarnings('warnings', plan, workspace),
   };
 }

@@ -27,8 +27,7 @@ export function showShopping(key: string, plan: Plan, workspace: Workspace): Sho
 
 function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Workspace): ShownPurchase {
   const { material, fromStock } = purchase;
-  const amount = (of: Measure): string =>
-    showExactly(roundedUp(of, readingOfUses(material, of.unit, plan, workspace)));
+  const amount = (of: Measure): string => amountToBuy(of, material, plan, workspace);
   const packs = packsOf(purchase, workspace);
   return {
     material,
@@ -45,9 +44,17 @@ function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Wo
   };
 }
 
-type BoughtPack = { readonly pack: Pack; readonly count: number };
+/** An amount of a material, as finely as it is measured out. */
+export function amountToBuy(of: Measure, material: string, plan: Plan, workspace: Workspace): string {
+  return showExactly(roundedUp(of, readingOfUses(material, of.unit, plan, workspace)));
+}
 
-function packsOf({ material, packs }: Purchase, { materials }: Workspace): readonly BoughtPack[] {
+export interface BoughtPack {
+  readonly pack: Pack;
+  readonly count: number;
+}
+
+export function packsOf({ material, packs }: Purchase, { materials }: Workspace): readonly BoughtPack[] {
   return packs.flatMap(({ pack, count }) => {
     const bought = materials[material]?.packs[pack];
     return bought ? [{ pack: bought, count }] : [];
@@ -62,7 +69,8 @@ function packsText(purchase: Purchase, packs: readonly BoughtPack[], { materials
   return material && material.packs.length > 0 ? planWords.none : planWords.shopping.noPack;
 }
 
-function packText({ pack: { holds }, count }: BoughtPack): string {
+/** "2 × 500 g". */
+export function packText({ pack: { holds }, count }: BoughtPack): string {
   const facts = { count: showCount(count), holds: eachText(holds), inPack: showCount(holds.count) };
   const { shopping } = planWords;
   if (holds.count > 1) return fill(shopping.packsOfMany, facts);

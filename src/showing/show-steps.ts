@@ -9,6 +9,7 @@ import { showCount } from './numbers.ts';
 import { showStepCautions } from './show-cautions.ts';
 import { showControls, showHazards } from './show-hazards.ts';
 import { type StepRuns, showBegins, showNotBefore, showStepTimes } from './show-step-times.ts';
+import { showTickTimes } from './show-tick-times.ts';
 import { showTakes } from './show-takes.ts';
 import { type Shown, type ShownStep, shown } from './shown.ts';
 import { showDuration } from './times.ts';
@@ -20,7 +21,7 @@ export function showSteps(
   runsOf: (step: string) => StepRuns,
   workspace: Workspace,
 ): readonly ShownStep[] {
-  return line.steps.map((need, i) => showStep(`${key}[${i}]`, need, line, runsOf(need.step), workspace));
+  return line.steps.map((need) => showStep(`${key}.${need.step}`, need, line, runsOf(need.step), workspace));
 }
 
 function showStep(
@@ -46,6 +47,7 @@ function showStep(
     limit: shown(`${key}.limit`, limitText(step, line.at)),
     notBefore: shown(`${key}.notBefore`, showNotBefore(runs)),
     also: showAlso(`${key}.also`, step, need, workspace),
+    tickTimes: showTickTimes(step, line.at, workspace),
   };
 }
 
@@ -62,9 +64,9 @@ function runsText({ runs }: StepNeed): string {
 }
 
 function showSettings(key: string, step: StepAt): ShownStep['settings'] {
-  return Object.entries(step.set).map(([name, setting]) => ({
-    name: shown(`${key}.${name}.name`, inWords(name)),
-    value: shown(`${key}.${name}.value`, properly(setting.text)),
+  return Object.entries(step.set).map(([name, setting], i) => ({
+    name: shown(`${key}[${i}].name`, inWords(name)),
+    value: shown(`${key}[${i}].value`, properly(setting.text)),
   }));
 }
 

@@ -1,7 +1,8 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { PlannedLine, PlannedSchedule } from '../core/plan/result.ts';
 import { openStretches, referenceWeek } from '../core/time/working-hours.ts';
-import { lineName, stepName } from './names.ts';
+import { lineName, stepName, stepNumber } from './names.ts';
+import { showCount } from './numbers.ts';
 import type { ShownStrip } from './shown-schedule.ts';
 import { shown } from './shown.ts';
 import { fill } from './fill.ts';
@@ -55,6 +56,7 @@ function stripRows(
     return {
       line,
       step,
+      number: shown(`${key}[${i}].number`, showCount(stepNumber(lines[line]!.at, step))),
       label: shown(`${key}[${i}].label`, label),
       bars: bars.sort((a, b) => a.from - b.from),
       decides: joined(

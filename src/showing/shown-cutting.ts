@@ -28,6 +28,8 @@ export interface ShownLayout {
   readonly holds: Shown;
   /** "600 mm × 130 mm left whole". Empty where nothing is from which a piece could be cut. */
   readonly left: Shown;
+  /** Below the picture on a page: what is left, and before it what a length holds, which has no table there. */
+  readonly caption: Shown;
   /** In order from the lower left corner, by rows. */
   readonly pieces: readonly ShownPiece[];
   readonly drawing: CutDrawing;

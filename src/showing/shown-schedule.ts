@@ -42,6 +42,8 @@ export interface ShownStrip {
   readonly rows: readonly {
     readonly line: number;
     readonly step: string;
+    /** Of the step, as its guide counts them. */
+    readonly number: Shown;
     readonly label: Shown;
     readonly bars: readonly {
       readonly kind: 'hands-on' | 'wait';

@@ -1,14 +1,17 @@
 import type { Signal } from '../core/model/guide.ts';
 import type { planWords } from '../words/plan.ts';
 import type { ShownCutting } from './shown-cutting.ts';
+import type { TickTime } from './show-tick-times.ts';
 import type { ShownSchedule } from './shown-schedule.ts';
 
 /**
  * A plan as finished text. Every leaf is a `Shown`: the letters that command line, page and browser all print, with
  * a stable key by which the browser finds the place to replace. Templates place these; they never add or round.
+ *
+ * A key is the way to its text: `lines[0].materials[3].total`. What has an id may be named by it, so that it is found
+ * at any settings: `lines[0].steps.pour.limit`.
  */
 export interface Shown {
-  /** `lines[0].materials[3].total`: stable while the structure of the plan is. */
   readonly key: string;
   readonly text: string;
 }
@@ -62,6 +65,8 @@ export interface ShownLine {
   readonly title: Shown;
   /** "4 good ones, 1 spare: 5 made". */
   readonly count: Shown;
+  /** "5 models": those that are made. */
+  readonly models: Shown;
   /** All that are wanted are finished: nothing is to be made. */
   readonly isFinished?: true;
   readonly facts: readonly ShownFact[];
@@ -76,7 +81,9 @@ export interface ShownLine {
 
 export interface ShownMaterial {
   readonly id: string;
-  /** The material, absent for a mix. */
+  /** Where links to the row lead; an ingredient has no such place. */
+  readonly anchor?: string;
+  /** The material; absent for a mix, and for the model of another guide. */
   readonly material?: string;
   readonly name: Shown;
   /** The specification: "bloom 200–250, unflavoured". */
@@ -116,6 +123,8 @@ export interface ShownStep {
   readonly notBefore: Shown;
   /** What else must be known: vapour that clears, the directions of a product. */
   readonly also: readonly Shown[];
+  /** What follows from when the step is ticked off; the same at every size of the batch. */
+  readonly tickTimes: readonly TickTime[];
 }
 
 /** One thing that goes into a step. Amount and unit stand apart, so that a page can set the number large. */

@@ -24,7 +24,7 @@ export interface CommandWords {
   readonly options?: Readonly<Record<string, OptionWords>>;
 }
 
-export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish', CommandWords>> = {
+export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' | 'publish', CommandWords>> = {
   check: {
     usage: 'benchwright check [WORKSPACE]',
     does: 'is everything there, and does it add up?',
@@ -79,6 +79,31 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'publish'
         does: 'text; json for other programs; csv for a spreadsheet; ics for a calendar',
         wants: 'text, json, csv or ics',
       },
+    },
+  },
+  print: {
+    usage: 'benchwright print GUIDE[:LEVEL][/PART][=N]...',
+    does: 'its sheets as PDF: bench sheet, shopping list, patterns, labels …',
+    more: [
+      'Plans each guide by itself, and makes a PDF of each of its sheets: bench-sheet, shopping-list, cutting-plan, patterns (at full size), labels, and batch-record. They are those of the published page, for the batch, dates and stock that you name.',
+      'It needs a browser of the Chromium family: the one that CHROMIUM names, else the first that is found. Nothing leaves this machine.',
+      'All PDFs are made before the first is put into DIR, so a call that fails leaves DIR as it was. Print them at 100 %; patterns and labels have a bar or an outline to measure.',
+      'The status is 3 where there is no browser, where it makes no PDF, or where the work cannot be done as asked; sheets without times are made all the same.',
+    ],
+    examples: [
+      ['benchwright print needle-block', 'all sheets of the batch that the guide speaks of'],
+      [
+        'benchwright print needle-block:deep --batch 12 --sheets bench-sheet,labels',
+        'two sheets, for twelve',
+      ],
+      ['benchwright print suture-pad --paper Letter --out paper', 'on Letter, into the folder paper'],
+      [
+        'benchwright print needle-block=12 --ready-by 2026-12-04T09:00',
+        'with dates: labels say until when each is good',
+      ],
+    ],
+    options: {
+      out: { takes: 'DIR', does: 'the folder to put them into; else sheets', wants: 'a folder' },
     },
   },
   publish: {
@@ -140,10 +165,17 @@ export const optionWords = {
     wants: 'a length of time up to a year, such as 2h, 30min or "2 h 30 min"',
   },
   out: { takes: 'DIR', does: 'the folder to write into; else site', wants: 'a folder' },
+  paper: { takes: 'NAME', does: 'A4 or Letter; else that of the program', wants: 'A4 or Letter' },
   'ready-by': {
     takes: 'TIME',
     does: 'all is ready by then, and nothing begins earlier than it must; by the clock of the program',
     wants: 'a day or a time, such as 2026-12-04 or 2026-12-04T09:00',
+  },
+  sheets: {
+    takes: 'NAMES',
+    does: 'some of them, with commas between: bench-sheet,labels; else all',
+    wants:
+      'names of sheets with commas between, of bench-sheet, shopping-list, cutting-plan, patterns, labels and batch-record',
   },
   spares: { takes: 'RATE', does: 'add so many spares, one at least', wants: 'a share, such as 10 %' },
   start: {
@@ -206,6 +238,7 @@ export const callFaults = {
   'out-among-content':
     '--out {folder} is among the {kind} of the workspace, where the files of the site would be read as content. Name a folder beside them.',
   'no-such-file': '{file} cannot be opened.',
+  'no-such-sheet': '{guides} has none of these sheets: {sheets}.',
   'day-of-environment': 'SOURCE_DATE_EPOCH is “{value}”, and has to be whole seconds since 1970.',
 } as const;
 
@@ -227,8 +260,16 @@ export const outcomeWords = {
   checking: 'Checking …',
   planning: 'Planning …',
   trying: 'Trying what changes would bring …',
+  pictures: 'Photo {done} of {all} …',
   making: 'Making the pages …',
   writing: 'Writing {files} …',
+  printing: 'Printing {done} of {all}: {name} …',
+  printed: '{file}',
+  noBrowser:
+    'No browser of the Chromium family is found, and one is needed to make PDFs. Install Chromium, Chrome or Edge, or set CHROMIUM to the program; or print the sheets from the published pages with any browser, at 100 %.',
+  noBrowserThere:
+    'CHROMIUM is “{path}”, and no program is there. Set it to the program of a Chromium, Chrome or Edge, or unset it to look in the usual places.',
+  notPrinted: 'The browser {browser} made no PDF of {name}: {reason}. Nothing was put into the folder.',
   fileTrouble: '{path}: {reason}. Nothing more was done.',
   bug: 'Benchwright made a mistake of its own, and stopped: {message}. Please report it, with the files it was working on; --trace says where it happened.',
 } as const;

@@ -18,22 +18,6 @@ export const pageWords = {
   },
   draft: 'Draft: nobody has reviewed it. Amounts, times and cautions may be wrong.',
 
-  find: {
-    label: 'Find a guide, material or tool',
-    placeholder: 'Find',
-    button: 'Search',
-    title: 'Search',
-    needsScript: 'Searching needs scripts, which are switched off here. These pages list everything:',
-    loading: 'Looking …',
-    one: '1 page found',
-    many: '{count} pages found',
-    none: 'Nothing found for “{query}”.',
-    tryThese: 'Try fewer words, or look through',
-    short: 'Type two letters or more.',
-    all: 'All results',
-    kinds: { guide: 'Guide', material: 'Material', tool: 'Tool', page: 'Page' },
-  },
-
   door: {
     title: '{program}: guides to build bench models',
     trainees: 'For trainees',
@@ -42,25 +26,13 @@ export const pageWords = {
     staffSay: 'The same guides, for those who teach and build.',
   },
 
-  catalogue: {
-    title: 'Guides',
-    lead: 'Bench models to build from craft-shop materials, with amounts, times, cost and cautions.',
-    guide: 'Guide',
-    levels: 'Levels',
-    batch: 'Batch',
-    usedEach: 'Used, each',
-    buildTime: 'Build time',
-    handsOn: 'Hands-on',
-    keeps: 'Keeps',
-    none: 'There is no guide yet.',
-    says: 'Figures are for the batch that is published, built in working hours with materials at hand. Hands-on is for the whole batch.',
-    draft: 'Draft',
-  },
+  catalogue: { batch: 'Batch' },
 
   guide: {
     trains: 'Trains',
     levels: 'Levels',
     benchSheet: 'Print the bench sheet',
+    toPrint: 'Also to print',
     careful: 'Be careful',
     noCautions: 'This guide names no danger. Look around all the same before you begin.',
     prepare: 'Have ready',

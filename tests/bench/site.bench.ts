@@ -5,6 +5,7 @@ import remarkParse from 'remark-parse';
 import remarkRehype from 'remark-rehype';
 import { unified } from 'unified';
 import { bench, describe } from 'vitest';
+import { preparePictures } from '../../src/publishing/pictures.ts';
 import { makeSite } from '../../src/publishing/site.ts';
 import { manualFiles, shippedFiles } from '../../src/publishing/shipped.ts';
 import { loadFolder } from '../../src/reading/from-disk.ts';
@@ -19,6 +20,8 @@ const proses = [...files.keys()]
   .map((path) => readFileSync(`${folder}/${path}`, 'utf8'));
 const once = read(files);
 const { workspace, origins, unread, files: beside } = once;
+const pictures = await preparePictures(once);
+if ('refused' in pictures) throw new Error(JSON.stringify(pictures.refused));
 const [shipped, manual] = await Promise.all([shippedFiles(), manualFiles()]);
 const bare = unified().use(remarkParse).use(remarkRehype).use(rehypeStringify);
 
@@ -34,6 +37,6 @@ describe('the demo, from files to pages', () => {
     runChecks({ workspace: workspace!, origins, unread, files: beside, today });
   });
   bench('planned and made into pages', () => {
-    makeSite({ read: once, today, shipped, manual });
+    makeSite({ read: once, pictures, today, shipped, manual });
   });
 });

@@ -2,6 +2,7 @@ import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { type Pictures, preparePictures } from '../../src/publishing/pictures.ts';
 import { type Edition, type Files, makeSite } from '../../src/publishing/site.ts';
 import { readFolder } from '../../src/reading/from-disk.ts';
 import type { ReadWorkspace } from '../../src/reading/read.ts';
@@ -17,9 +18,16 @@ export function readDemo(): Promise<ReadWorkspace> {
 /** The site of the demo workspace, with the styles, scripts and fonts as they are in the sources now. */
 export async function demoSite(editions?: readonly Edition[]): Promise<Files> {
   const [read, shipped, manual] = await Promise.all([readDemo(), shippedNow(), manualNow()]);
-  const site = makeSite({ read, today, shipped, manual, ...(editions ? { editions } : {}) });
+  const pictures = await picturesNow(read);
+  const site = makeSite({ read, pictures, today, shipped, manual, ...(editions ? { editions } : {}) });
   if ('refused' in site) throw new Error(JSON.stringify(site.refused));
   return site;
+}
+
+export async function picturesNow(read: ReadWorkspace): Promise<Pictures> {
+  const pictures = await preparePictures(read);
+  if ('refused' in pictures) throw new Error(JSON.stringify(pictures.refused));
+  return pictures;
 }
 
 export async function manualNow(): Promise<Files> {
@@ -31,7 +39,9 @@ export async function manualNow(): Promise<Files> {
 }
 
 export async function shippedNow(): Promise<Files> {
-  const [site, sheet, search] = await Promise.all([style('site'), style('sheet'), script('search')]);
+  const entries = (await readdir(join(root, 'src/browser'))).filter((name) => name.endsWith('.entry.ts'));
+  const names = entries.map((name) => name.replace('.entry.ts', ''));
+  const [site, sheet, ...scripts] = await Promise.all([style('site'), style('sheet'), ...names.map(script)]);
   const fonts = ['atkinson-hyperlegible-next', 'sofia-sans-condensed'];
   const faces = await Promise.all(
     fonts.map(async (name) => [`fonts/${name}.woff2`, await readFile(fontOf(name))] as const),
@@ -39,7 +49,7 @@ export async function shippedNow(): Promise<Files> {
   return new Map([
     ['styles/site.css', site],
     ['styles/sheet.css', sheet],
-    ['scripts/search.js', search],
+    ...names.map((name, i) => [`scripts/${name}.js`, scripts[i]!] as const),
     ...faces,
   ]);
 }

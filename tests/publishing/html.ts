@@ -30,9 +30,9 @@ export function decoded(text: string): string {
     .replaceAll('&amp;', '&');
 }
 
-/** What a page says, without its tags. */
+/** What a page says, without its tags and its data for other programs. */
 export function lettersOf(html: string): string {
-  return decoded(html.replace(/<[^>]*>/g, ' ')).replace(/[^\S\u00a0]+/g, ' ');
+  return decoded(html.replace(/<script[^>]*>[^<]*<\/script>|<[^>]*>/g, ' ')).replace(/[^\S\u00a0]+/g, ' ');
 }
 
 export function pagesOf(site: Files): readonly (readonly [path: string, html: string])[] {

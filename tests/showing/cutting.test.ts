@@ -11,7 +11,8 @@ import { cuttingOf, offcut, plain, planOf, rod, sheet, skin } from './by-hand.ts
 import { leavesOf } from './leaves.ts';
 
 function shownOf(layouts: readonly CutLayout[], rest: Partial<CuttingPlan> = {}): ShownCutting {
-  return showCutting('cutting', planOf(4, { cutting: [cuttingOf(layouts, rest)] }), bench)[0]!;
+  const cutting = cuttingOf(layouts, rest);
+  return showCutting('cutting[0]', cutting, planOf(4, { cutting: [cutting] }), bench);
 }
 const purchaseOf = (leftPieces: readonly Holding[] | undefined): Purchase => ({
   material: 'felt-3mm',
@@ -225,7 +226,7 @@ describe('what is left of a sheet', () => {
   const leftWith = (leftPieces: readonly Holding[] | undefined): string => {
     const layouts = [sheet([skin(1, 0, 0)])];
     const plan = planOf(4, { cutting: [cuttingOf(layouts)], purchases: [purchaseOf(leftPieces)] });
-    return plain(showCutting('cutting', plan, bench)[0]!.layouts[0]!.left.text);
+    return plain(showCutting('cutting[0]', plan.cutting[0]!, plan, bench).layouts[0]!.left.text);
   };
   const mm = (value: number) => ({ value: String(value), unit: 'mm' });
 

@@ -8,6 +8,7 @@ import { sheetWords } from '../../src/words/sheets.ts';
 import { whatIfWords } from '../../src/words/what-if.ts';
 import { cuttingSheet } from '../../templates/cutting-sheet.tsx';
 import { guidePage } from '../../templates/guide-page.tsx';
+import { seen } from './seen.ts';
 import { guide, hotGlue, line, plan, text, view } from './views.ts';
 
 const piece = (number: string, of = '') => ({
@@ -25,6 +26,7 @@ const layout = (rest: Partial<ShownLayout> = {}): ShownLayout => ({
   size: text('600 mm × 450 mm'),
   holds: text('2 × Skin'),
   left: text('600 mm × 30 mm left whole'),
+  caption: text('2 × Skin; 600 mm × 30 mm left whole'),
   pieces: [piece('1'), piece('2')],
   drawing: {
     by: 'sheets',
@@ -50,7 +52,7 @@ const felt = (rest: Partial<ShownCutting> = {}): ShownCutting => ({
 });
 const withFelt = { ...plan, cutting: [felt()] };
 const sheetOf = (cutting: readonly ShownCutting[]): string =>
-  toHtml(
+  seen(
     cuttingSheet({
       language: 'en-GB',
       root: '../../../',
@@ -58,13 +60,16 @@ const sheetOf = (cutting: readonly ShownCutting[]): string =>
       guide,
       plan: { ...plan, cutting },
       batch: '4 models',
-      title: 'Practice strap',
+      line,
       cautions: [hotGlue],
     }),
   );
 
+const cutHref = 'cutting-plan/index.html';
+const sheets = [{ id: 'cutting-plan', name: pageWords.guide.cutSheet, href: cutHref }];
+
 describe('the page of a guide that cuts', () => {
-  const page = toHtml(guidePage({ ...view, plan: withFelt, cutHref: 'cutting-plan/index.html' }));
+  const page = seen(guidePage({ ...view, plan: withFelt, cutHref, sheets }));
   const own = page.slice(page.indexOf('id="cutting"'));
 
   it('says what is cut from what, how near that is to the least, and where each piece lies', () => {
@@ -97,16 +102,16 @@ describe('the page of a guide that cuts', () => {
       ...plan,
       cutting: [felt({ layouts: [layout({ pieces: [piece('1', 'Knot board')] })] })],
     };
-    const other = toHtml(guidePage({ ...view, plan: several, cutHref: 'x' }));
+    const other = seen(guidePage({ ...view, plan: several, cutHref: 'x' }));
     expect(other).toContain(`>${cuttingWords.columns.of}<`);
     expect(other).toContain('Knot board');
   });
 
   it('draws a length with what it holds below, and no table', () => {
-    const lengths = { ...plan, cutting: [felt({ by: 'lengths' })] };
-    const part = toHtml(guidePage({ ...view, plan: lengths, cutHref: 'x' })).slice(
-      page.indexOf('id="cutting"'),
-    );
+    const pieces = [{ ...piece('1–3'), fromLeft: text(''), fromBottom: text('') }];
+    const lengths = { ...plan, cutting: [felt({ by: 'lengths', layouts: [layout({ pieces })] })] };
+    const lengthPage = seen(guidePage({ ...view, plan: lengths, cutHref }));
+    const part = lengthPage.slice(lengthPage.indexOf('id="cutting"'));
     expect(part).toContain('2 × Skin');
     expect(part).not.toContain('class="pieces"');
   });

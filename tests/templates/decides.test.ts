@@ -1,17 +1,29 @@
-import { toHtml } from 'hast-util-to-html';
 import { describe, expect, it } from 'vitest';
 import type { ShownSchedule } from '../../src/showing/shown-schedule.ts';
 import { scheduleWords } from '../../src/words/schedule.ts';
 import { whatIfWords } from '../../src/words/what-if.ts';
 import { guidePage } from '../../templates/guide-page.tsx';
+import { seen } from './seen.ts';
 import { plan, text, view } from './views.ts';
 
+const glued = {
+  from: text('09:00'),
+  to: text('09:05'),
+  who: text('builder 1'),
+  line: 0,
+  of: text(''),
+  what: text('Glue it'),
+  then: text(''),
+};
+const days = [{ day: text('day 1'), rows: [glued] }];
+
 const pageOf = (rest: Partial<ShownSchedule>): string =>
-  toHtml(guidePage({ ...view, plan: { ...plan, schedule: { ...plan.schedule, ...rest } } }));
+  seen(guidePage({ ...view, plan: { ...plan, schedule: { ...plan.schedule, ...rest } } }));
 
 describe('the schedule on a guide’s page', () => {
   it('says below the day lists what decides how long it takes, when each is ready, and how busy everything is', () => {
     const page = pageOf({
+      days,
       decides: [{ when: text('09:00–09:10'), what: text('Pour it'), because: text('in use: tin') }],
       models: [{ line: 0, models: text('models 1–4'), ready: text('day 2'), useBy: text('day 7') }],
       loads: [
@@ -28,7 +40,7 @@ describe('the schedule on a guide’s page', () => {
     const marks = ['class="days"', 'Pour it', 'in use: tin', 'models 1–4', 'day 7', 'Loaf tin', '63 %'];
     const places = marks.map((mark) => page.indexOf(mark));
     expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
-    expect(page).toContain('class="is-scarce"');
+    expect(page).toContain('data-scarce="true"');
   });
 
   it('has no heading for what there is nothing of', () => {

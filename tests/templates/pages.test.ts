@@ -1,6 +1,7 @@
 import { toHtml } from 'hast-util-to-html';
 import type { ElementContent, Nodes } from 'hast';
 import { describe, expect, it } from 'vitest';
+import { catalogueWords } from '../../src/words/catalogue.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
 import { benchSheet } from '../../templates/bench-sheet.tsx';
@@ -11,7 +12,9 @@ import { doorPage } from '../../templates/door-page.tsx';
 import { guidePage } from '../../templates/guide-page.tsx';
 import { safetyPage } from '../../templates/safety-page.tsx';
 import { said, shows } from '../../templates/place.ts';
+import { seen } from './seen.ts';
 import { guide, hotGlue, line, plan, site, step, text, view } from './views.ts';
+import { showBenchCautions } from '../../src/showing/show-bench-cautions.ts';
 
 const html = (node: Nodes): string => toHtml(node);
 const order = (page: string, ...marks: readonly string[]): boolean => {
@@ -80,7 +83,7 @@ describe('a guide’s page', () => {
 
   it('says why where there is no schedule, and draws none', () => {
     const schedule = { ...plan.schedule, none: text('No schedule can keep every limit.') };
-    const page = html(guidePage({ ...view, plan: { ...plan, schedule } }));
+    const page = seen(guidePage({ ...view, plan: { ...plan, schedule } }));
     expect(page).toContain('No schedule can keep every limit.');
     expect(page).not.toContain('class="strip"');
   });
@@ -103,8 +106,8 @@ describe('a guide’s page', () => {
     const page = html(
       guidePage({ ...view, guide: { ...guide, level: { id: 'thin', name: text('Thin') } }, levels }),
     );
-    expect(page).toContain('<a href="index.html" aria-current="page">Thin</a>');
-    expect(page).toContain('<a href="thick/index.html">Thick</a>');
+    expect(page).toContain('<a href="index.html" data-to-level="thin" aria-current="page">Thin</a>');
+    expect(page).toContain('<a href="thick/index.html" data-to-level="thick">Thick</a>');
     expect(html(guidePage(view))).not.toContain('class="levels"');
   });
 
@@ -132,6 +135,7 @@ describe('a bench sheet', () => {
     batch: '4 models',
     models: [[text('1'), text('2')]],
     steps: {},
+    cautions: showBenchCautions('cautions', line),
   };
 
   it('says what to read before, then what to measure out, do, check, note and sign', () => {
@@ -155,7 +159,8 @@ describe('a bench sheet', () => {
     const prose = { careful: [], acts: words('Press it.'), rightWhen: [], ifNot: [], figures: [] };
     const page = html(benchSheet({ ...sheet, steps: { [step.id]: prose } }));
     const make = page.slice(page.indexOf('class="make"'));
-    expect(order(make, 'Glue it', 'WARNING', 'Glue: irritates', 'Press it.', '60 °C', 'Wait 1 h')).toBe(true);
+    expect(order(make, 'Glue it', 'WARNING', 'Press it.', '60 °C', 'Wait 1 h')).toBe(true);
+    expect(order(page, 'Glue: irritates', 'class="make"')).toBe(true);
   });
 
   it('has room for each model', () => {
@@ -165,7 +170,8 @@ describe('a bench sheet', () => {
 
 describe('other pages', () => {
   it('the catalogue says so where there is no guide yet', () => {
-    expect(html(cataloguePage(site, []))).toContain(pageWords.catalogue.none);
+    const none = { facets: [], entries: [], longest: text('0 min') };
+    expect(html(cataloguePage(site, [], none, ''))).toContain(catalogueWords.empty);
   });
 
   it('the door leads to the editions that were published, and to no other', () => {

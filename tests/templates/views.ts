@@ -60,12 +60,14 @@ export const step: ShownStep = {
   limit: text('Hands off the next step within 45 min.'),
   notBefore: text('next step not before day 1, 10:05'),
   also: [],
+  tickTimes: [],
 };
 
 export const line: ShownLine = {
   guide: 'strap',
   title: text('Practice strap'),
   count: text('4 to make'),
+  models: text('4 models'),
   facts: [{ id: 'keeps', name: text('Keeps'), value: text('5 days') }],
   materials: [
     {

@@ -61,6 +61,10 @@ export const planRefusals: ProblemFamily = {
     why: 'More are made than wanted where some fail, or where a run is always full.',
     act: 'a smaller batch',
   },
+  'piece-fits-no-pack': {
+    says: '{material}: a piece is larger than every sheet, roll or length that it is sold in.',
+    act: 'a larger pack',
+  },
   'builders-out-of-range': {
     says: '{builders} builders were asked for; there may be 1 to {most}.',
     write: '--builders 2   your own number',

@@ -2,6 +2,20 @@ import type { ProblemFamily } from './sentences.ts';
 
 /** Why a site was not written. */
 export const publishingProblems: ProblemFamily = {
+  'picture-broken': {
+    says: 'The photo {file} is broken: it cannot be read to its end.',
+    why: 'Most often it was copied only in part.',
+    act: 'a whole copy in its place',
+  },
+  'picture-broken.too-large': {
+    says: 'The photo {file} has {points} million points; no more than {most} million are read.',
+    act: 'a smaller copy in its place; 2000 points a side are plenty',
+  },
+  'picture-broken.drawing': {
+    says: 'The drawing {file} is not sound SVG, so it is not published.',
+    why: 'Each tag has to be closed in its turn, values stand in quotes, and no names may be declared in it.',
+    act: 'the drawing again from its program, saved as plain SVG',
+  },
   'folder-not-ours': {
     says: 'The folder {folder} holds files that publish did not make, so nothing is written there.',
     why: 'An edition is replaced as a whole; what somebody else put there would be lost.',

@@ -24,6 +24,32 @@ export const textFindings: ProblemFamily = {
     says: '{who} shows {file}, which does not lie in the folder of the guide; {near} comes near it.',
     write: '{paste}',
   },
+  'pattern-not-to-size': {
+    says: '{who} is drawn {drawnWidth} mm × {drawnHeight} mm, and the piece “{piece}”, which is cut by it, is {width} mm × {height} mm.',
+    why: 'Patterns are printed at full size: who cuts by this one cuts the wrong size.',
+    write: 'size: {drawnWidth} mm x {drawnHeight} mm   if the drawing is right; else draw {file} anew',
+  },
+  'pattern-not-to-size.no-size': {
+    says: '{who} does not say how large it is, and the piece “{piece}” is cut by it.',
+    why: 'A drawing (SVG) is printed at full size only if its first tag states its size in mm, cm or in.',
+    write: '<svg width="{width}mm" height="{height}mm" …   in {file}, if that is how it is drawn',
+  },
+  'pattern-not-to-size.stretched': {
+    says: '{who} is {drawnWidth} mm × {drawnHeight} mm on paper, but its viewBox has another shape, so it has no one scale.',
+    why: 'Who cuts the piece “{piece}” by it cuts the wrong size.',
+    write:
+      '<svg width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" …   in {file}, drawn in mm',
+  },
+  'picture-kind-unknown': {
+    says: 'The file {file} is no picture that a page can show.',
+    why: 'A page shows photos as JPEG, PNG or WebP, and drawings as SVG.',
+    write: '{better}   a copy of it, saved as JPEG',
+  },
+  'picture-kind-unknown.heic': {
+    says: 'The photo {file} is a HEIC file, which browsers do not show.',
+    why: 'Some phones save photos so; they can be set to save JPEG instead.',
+    write: '{better}   a copy of it, saved as JPEG',
+  },
   'prose-disagrees.guide': {
     says: 'The text says “{text}”, but the front matter says {is} of “{name}”.',
     write: '{paste}   or the front matter, if the text is right',

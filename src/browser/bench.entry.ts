@@ -1,0 +1,7 @@
+import { startPrintButtons } from './bench/print-button.ts';
+import { startScreenSwitch } from './bench/screen-awake.ts';
+import { startTicks } from './bench/ticks.ts';
+
+startPrintButtons(document);
+startScreenSwitch(document);
+startTicks(document, () => Date.now());

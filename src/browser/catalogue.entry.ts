@@ -1,0 +1,3 @@
+import { startCatalogue } from './catalogue/page.ts';
+
+startCatalogue(document);

@@ -1,0 +1,3 @@
+import { settableLabels } from './labels.ts';
+
+settableLabels(document);

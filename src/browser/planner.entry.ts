@@ -1,0 +1,3 @@
+import { startPlanner } from './planner/planner.ts';
+
+startPlanner(document);

@@ -1,0 +1,98 @@
+import { plannerWords as words } from '../../words/planner.ts';
+import { askedOf, chooseTimes, momentOf } from './fields.ts';
+
+/** The panel on the page, and what its buttons do to its fields. */
+export interface Panel {
+  readonly form: HTMLFormElement;
+  readonly guide: string;
+  /** Empty where the guide has none. */
+  readonly level: string;
+  /** The way from the page to its data. */
+  readonly file: string;
+}
+
+export function panelOf(page: Document): Panel | undefined {
+  const place = page.querySelector<HTMLElement>('[data-planner]');
+  const form = place?.querySelector('form');
+  if (!place || !form) return undefined;
+  place.classList.add('is-awake');
+  const { planner: guide = '', level = '', file = '' } = place.dataset;
+  return { form, guide, level, file };
+}
+
+/**
+ * Calls back at every change of a field.
+ *
+ * @param isFinal  Whether nothing more will be typed into it just now.
+ */
+export function onChange({ form }: Panel, changed: (isFinal: boolean) => void): void {
+  form.addEventListener('input', ({ target }) => {
+    const times = (target as Element).closest<HTMLSelectElement>('[data-times]');
+    if (times) chooseTimes(form, times.value);
+    changed(false);
+  });
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    changed(true);
+  });
+  form.addEventListener('click', ({ target }) => {
+    const button = (target as Element).closest('button');
+    if (button?.dataset['step'] !== undefined) step(form, button);
+    else if (button?.dataset['back'] !== undefined) backToWeek(form);
+    else return;
+    changed(false);
+  });
+}
+
+/** One more or one fewer, and never fewer than one. */
+function step(form: HTMLFormElement, { dataset }: HTMLButtonElement): void {
+  const field = form.querySelector<HTMLInputElement>(`#${dataset['for']}`)!;
+  const now = Number(field.value);
+  const from = Number.isSafeInteger(now) && now > 0 ? now : Number(field.defaultValue);
+  field.value = String(Math.max(1, from + Number(dataset['step'])));
+}
+
+/** The field for the day goes, and its button with it: the choice takes the focus. */
+function backToWeek(form: HTMLFormElement): void {
+  momentOf(form).value = '';
+  chooseTimes(form, '');
+  form.querySelector<HTMLSelectElement>('[data-times]')!.focus();
+}
+
+/** One sentence for each change, read aloud where the page is read aloud. */
+export function say({ form }: Panel, sentence: string): void {
+  form.querySelector('[role=status]')!.textContent = sentence;
+}
+
+/** Whether it takes so long that the page says so; not read aloud, since the answer will be. */
+export function markWorking({ form }: Panel, isWorking: boolean): void {
+  form.querySelector('.planner-working')!.toggleAttribute('hidden', !isWorking);
+}
+
+/** Whether the numbers of the page are still those from before the last change. */
+export function markOld({ form }: Panel, isOld: boolean): void {
+  form.ownerDocument.documentElement.toggleAttribute('data-old', isOld);
+}
+
+/** Whether anything is other than published. */
+export function markChanged({ form }: Panel, isChanged: boolean): void {
+  form.querySelector<HTMLButtonElement>('[data-reset]')!.disabled = !isChanged;
+  for (const note of form.ownerDocument.querySelectorAll('[data-if-changed]')) {
+    note.toggleAttribute('hidden', !isChanged);
+  }
+}
+
+/** What came of a change: whether it is as published, and what of the address was left out. */
+export function answerText(sentence: string, query: string, unread: readonly string[]): string {
+  const answer = query === '' ? words.published.replace('{answer}', sentence) : sentence;
+  return unread.length === 0 ? answer : `${answer} ${words.unread.replace('{list}', unread.join(', '))}`;
+}
+
+/** What is wrong with some fields, and that the numbers are old. */
+export function wrongText({ form }: Panel, names: readonly string[]): string {
+  const sentences = names.map((name) => {
+    const { label, help } = askedOf(form, name);
+    return words.wrong.replace('{field}', label).replace('{help}', help);
+  });
+  return [...sentences, words.old].join(' ');
+}

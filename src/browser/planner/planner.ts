@@ -1,0 +1,165 @@
+import { plannerWords as words } from '../../words/planner.ts';
+import { carryAlong, copyAddress, writeAddress } from './address.ts';
+import type { Answer } from './answer.ts';
+import { fieldNames, markWrong, setFields } from './fields.ts';
+import { keepSettings, keptSettings, storageKey } from './kept-settings.ts';
+import { type Loaded, loadEngine } from './load-engine.ts';
+import { type NewestOnly, newestOnly } from './newest-only.ts';
+import {
+  type Panel,
+  answerText,
+  markChanged,
+  markOld,
+  markWorking,
+  onChange,
+  panelOf,
+  say,
+  wrongText,
+} from './panel.ts';
+import { readPanel } from './read-panel.ts';
+import { refreshing } from './refresh.ts';
+import { isSetting } from './setting-names.ts';
+import { type Slicing, runInSlices } from './slices.ts';
+import { pageSlices, toItsEnd } from './turns.ts';
+
+/** How long nobody types before the page is worked out, in milliseconds. */
+const pause = 250;
+
+/** After so many more the page says that it is at work. */
+const patience = 500;
+
+/** The panel of one page, and what is under way. */
+interface Planning {
+  readonly page: Document;
+  readonly panel: Panel;
+  readonly key: string;
+  readonly load: () => Promise<Loaded | undefined>;
+  readonly slices: Slicing;
+  readonly newest: NewestOnly;
+  /** Settings of the address that have no field. */
+  unfielded: URLSearchParams;
+  /** Done when the page shows the last answer. */
+  shown: Promise<void>;
+  /** Goes off when it takes long. */
+  slow?: ReturnType<typeof setTimeout>;
+}
+
+/**
+ * Brings the panel of a guide's page to life. Each change is worked out after a pause, in slices; the newest wins; the
+ * page follows, or keeps its last good numbers, marked as old.
+ */
+export function startPlanner(page: Document): void {
+  const panel = panelOf(page);
+  if (!panel) return;
+  const planning: Planning = {
+    page,
+    panel,
+    key: storageKey(page, panel.guide),
+    load: once(() => loadEngine(page, panel.file, panel.level).catch(() => undefined)),
+    slices: pageSlices(),
+    newest: newestOnly(),
+    unfielded: new URLSearchParams(),
+    shown: Promise.resolve(),
+  };
+  onChange(panel, (isFinal) => workOutAfter(isFinal ? 0 : pause, planning));
+  onPress(planning, '[data-reset]', () => set(new URLSearchParams(), planning));
+  onPress(planning, '[data-copy]', () => void copyAddress(page).then((sentence) => say(panel, sentence)));
+  const begin = keptSettings(page.location, planning.key, panel.level);
+  if (begin.toString() !== '') set(begin, planning);
+}
+
+function onPress({ panel: { form } }: Planning, button: string, pressed: () => void): void {
+  form.querySelector(button)!.addEventListener('click', pressed);
+}
+
+/** Sets the fields to what a query says, and works it out. */
+function set(query: URLSearchParams, planning: Planning): void {
+  const { form } = planning.panel;
+  setFields(form, query);
+  const fields = fieldNames(form);
+  const others = [...query].filter(([name]) => isSetting(name) && !fields.includes(name));
+  planning.unfielded = new URLSearchParams(others);
+  void workOut(planning);
+}
+
+/** What was under way is no longer wanted; what works it out is loaded meanwhile. */
+function workOutAfter(milliseconds: number, planning: Planning): void {
+  const { newest, load } = planning;
+  newest.begin();
+  clearTimeout(planning.slow);
+  markWorking(planning.panel, false);
+  void load();
+  const timer = setTimeout(() => void workOut(planning), milliseconds);
+  newest.stopBy(() => clearTimeout(timer));
+}
+
+async function workOut(planning: Planning): Promise<void> {
+  const { panel, newest, slices, load, unfielded } = planning;
+  const isNewest = newest.begin();
+  clearTimeout(planning.slow);
+  planning.slow = setTimeout(() => markWorking(panel, true), patience);
+  const loaded = await load();
+  if (!isNewest()) return;
+  if (!loaded) return keepOld(words.notLoaded, planning);
+  const { settings, wrong, unread } = readPanel(panel.form, unfielded, loaded);
+  markWrong(panel.form, wrong);
+  if (wrong.length > 0) return keepOld(wrongText(panel, wrong), planning);
+  const { engine, data } = loaded;
+  const query = engine.addressOf(settings, data);
+  keep(query, planning);
+  const done = (answer: Answer): void => answered(answer, { query, unread, loaded, isNewest }, planning);
+  const fails = (fault: unknown): void => failed(fault, planning);
+  newest.stopBy(runInSlices(engine.answering(data, settings), slices, done, fails));
+}
+
+/** The settings live in the address, on this device for the other levels of the guide, and in the ways to them. */
+function keep(query: string, { page, panel, key }: Planning): void {
+  writeAddress(page, query);
+  carryAlong(page, query, panel.level);
+  keepSettings(key, panel.level, query);
+  markChanged(panel, query !== '');
+}
+
+/** What was asked, and what worked it out. */
+interface Asked {
+  readonly query: string;
+  readonly unread: readonly string[];
+  readonly loaded: Loaded;
+  readonly isNewest: () => boolean;
+}
+
+/** A page that has begun to follow an answer follows it to its end: the next one waits for it. */
+function answered(answer: Answer, { query, unread, loaded, isNewest }: Asked, planning: Planning): void {
+  if ('refused' in answer) return keepOld([...answer.refused, words.old].join(' '), planning);
+  const { page, slices } = planning;
+  const { answerSentence, figures } = loaded.engine;
+  const sentence = answerText(answerSentence(answer.plan), query, unread);
+  const follow = async (): Promise<void> => {
+    await toItsEnd(refreshing(page, { ...answer.plan, curve: answer.curve }, figures), slices);
+    if (isNewest()) tell(sentence, false, planning);
+  };
+  planning.shown = planning.shown.then(follow).catch((fault: unknown) => failed(fault, planning));
+}
+
+function keepOld(sentence: string, planning: Planning): void {
+  tell(sentence, true, planning);
+}
+
+/** One sentence at the end of each change, and whether the numbers are old. */
+function tell(sentence: string, isOld: boolean, { panel, slow }: Planning): void {
+  clearTimeout(slow);
+  markWorking(panel, false);
+  markOld(panel, isOld);
+  say(panel, sentence);
+}
+
+/** Our own fault: the browser's console has it, and the page says that its numbers are old. */
+function failed(fault: unknown, planning: Planning): void {
+  keepOld([words.failed, words.old].join(' '), planning);
+  reportError(fault);
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}

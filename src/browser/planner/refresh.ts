@@ -1,0 +1,55 @@
+import type { InPieces } from '../../core/in-pieces.ts';
+import type { FigureName, figures } from '../../showing/figures/figures.ts';
+import type { Tree } from '../../showing/figures/tree.ts';
+import { elementOf } from './element-of.ts';
+import { growRows } from './rows.ts';
+import { isThere, textOf, valueAt } from './values-at.ts';
+
+/**
+ * Replaces all that follows the plan, in small pieces of work: lists grow and shrink, texts change, what is empty hides,
+ * pictures are drawn anew. What has a key that is none of the plan stays as it is.
+ */
+export function* refreshing(page: Document, plan: unknown, draw: typeof figures): InPieces<void> {
+  for (const list of page.querySelectorAll('[data-rows]')) {
+    if (list.isConnected) growRows(list, plan);
+    yield;
+  }
+  yield* each(page, '[data-shows]', (place, key) => showText(place, textOf(valueAt(plan, key))));
+  yield* each(page, '[data-where]', (place, key) => place.toggleAttribute('hidden', !isThere(plan, key)));
+  for (const place of page.querySelectorAll('[data-draws]')) {
+    redraw(page, place, plan, draw);
+    yield;
+  }
+}
+
+/** So many places are a piece of work. */
+const atATime = 100;
+
+function* each(
+  page: Document,
+  selector: string,
+  change: (place: Element, key: string) => void,
+): InPieces<void> {
+  const name = selector.slice(1, -1);
+  let done = 0;
+  for (const place of page.querySelectorAll(selector)) {
+    change(place, place.getAttribute(name)!);
+    done += 1;
+    if (done % atATime === 0) yield;
+  }
+}
+
+function showText(place: Element, text: string | undefined): void {
+  if (text !== undefined && place.textContent !== text) place.textContent = text;
+}
+
+function redraw(page: Document, place: Element, plan: unknown, draw: typeof figures): void {
+  const key = place.getAttribute('data-draws')!;
+  const name = place.getAttribute('data-figure') as FigureName;
+  const data = valueAt(plan, key);
+  if (data === undefined) return;
+  const picture = elementOf(page, (draw[name] as (data: unknown) => Tree)(data));
+  picture.setAttribute('data-draws', key);
+  picture.setAttribute('data-figure', name);
+  place.replaceWith(picture);
+}

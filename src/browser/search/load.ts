@@ -1,0 +1,37 @@
+import type { SearchLibrary } from '../../exports/search-library.ts';
+import { type Search, startSearch } from './find.ts';
+
+export interface LoadedSearch extends Search {
+  readonly library: SearchLibrary;
+}
+
+/**
+ * The library comes as a script that sets a global: nothing else loads where a page was opened from a disk.
+ *
+ * @throws Where the script does not load.
+ */
+export async function loadSearch(page: Document): Promise<LoadedSearch> {
+  await new Promise<void>((loaded, failed) => {
+    const script = Object.assign(page.createElement('script'), { src: `${rootOf(page)}search/library.js` });
+    script.addEventListener('load', () => loaded());
+    script.addEventListener('error', () => failed(new Error('the search library did not load')));
+    page.head.append(script);
+  });
+  const { searchLibrary: library } = globalThis as typeof globalThis & { searchLibrary: SearchLibrary };
+  return { library, ...startSearch(library, turnOf(), () => performance.now()) };
+}
+
+/** Lets the page have its turn. A timer would wait 4 ms each time (HTML Standard, timers, step 11; from memory). */
+function turnOf(): () => Promise<void> {
+  const { port1, port2 } = new MessageChannel();
+  return () =>
+    new Promise((go) => {
+      port1.onmessage = () => go();
+      port2.postMessage(undefined);
+    });
+}
+
+/** The way from the page to the edition's folder. */
+export function rootOf(page: Document): string {
+  return page.documentElement.dataset['root'] ?? '';
+}

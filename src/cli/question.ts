@@ -1,0 +1,103 @@
+import { check, readWorkspace } from '../index.ts';
+import type { Diagnostic } from '../core/diagnostic.ts';
+import type { IsoDate } from '../core/model/values.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
+import { findingsJson } from '../exports/findings-json.ts';
+import { jsonText } from '../exports/json-text.ts';
+import type { ReadWorkspace } from '../reading/read.ts';
+import { showDiagnostic } from '../showing/diagnostic.ts';
+import { fill, listed } from '../showing/fill.ts';
+import { outcomeWords } from '../words/command-line.ts';
+import type { Call } from './arguments.ts';
+import type { CommandName } from './command.ts';
+import { concerning } from './concerning.ts';
+import { faultsOfDemand, isFault, readDemand } from './demand.ts';
+import { type Fault, sayFaults } from './fault.ts';
+import { findingsText, hasErrors } from './findings.ts';
+import { findWorkspace } from './folder.ts';
+import { inkFor } from './ink.ts';
+import { faultsOfSettings, settingsOf } from './plan-settings.ts';
+import { stockOf } from './stock.ts';
+import { todayOf } from './today.ts';
+import type { ExitStatus, World } from './world.ts';
+
+/** What a plan is asked for. */
+export interface Question {
+  readonly workspace: Workspace;
+  readonly demand: readonly DemandLine[];
+  readonly settings: PlanSettings;
+}
+
+/** A call that can be answered, with what was found in its guides on the way. */
+export interface Asked {
+  readonly question: Question;
+  readonly findings: readonly Diagnostic[];
+  readonly read: ReadWorkspace & { readonly workspace: Workspace };
+}
+
+/** What a call asks a plan for, its guides checked; or, everything said already, with what status it ends. */
+export async function ask(
+  command: CommandName,
+  call: Call,
+  world: World,
+): Promise<Asked | { readonly status: ExitStatus }> {
+  const lines = call.words.map((word) => readDemand(word, call.values.batch));
+  const found = findWorkspace(call, world, { takesWord: false, command });
+  const today = todayOf(call, world);
+  const faults: readonly Fault[] = [
+    ...lines.filter(isFault),
+    ...faultsOfSettings(call.values),
+    ...('faults' in found ? found.faults : []),
+    ...(typeof today === 'string' ? [] : [today]),
+  ];
+  if (faults.length > 0 || 'faults' in found || typeof today !== 'string')
+    return { status: sayFaults(world, faults, command) };
+  const demand = lines.flatMap((line) => (isFault(line) ? [] : [line]));
+  return askIn(found.folder, demand, today, command, call, world);
+}
+
+async function askIn(
+  folder: string,
+  demand: readonly DemandLine[],
+  today: IsoDate,
+  command: CommandName,
+  call: Call,
+  world: World,
+): Promise<Asked | { readonly status: ExitStatus }> {
+  const read = await readWorkspace(folder);
+  const { workspace, unread } = read;
+  const faults = workspace ? faultsOfDemand(demand, workspace.guides, unread) : [];
+  if (faults.length > 0) return { status: sayFaults(world, faults, command) };
+  const guides = [...new Set(demand.map(({ guide }) => guide))];
+  const findings = concerning(guides, check(read, { today, compared: guides }), workspace);
+  if (!workspace || hasErrors(findings)) {
+    sayFindings(findings, call, world, fill(outcomeWords.refused, { guides: listed(guides) }));
+    return { status: 1 };
+  }
+  const stock = await stockOf(call.values, workspace, world);
+  if ('fault' in stock) return { status: sayFaults(world, [stock.fault], command) };
+  if ('refused' in stock) return { status: refuse([...findings, ...stock.refused], call, world) };
+  const question = { workspace, demand, settings: settingsOf(call.values, today, stock) };
+  return { question, findings, read: { ...read, workspace } };
+}
+
+export function refuse(findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {
+  sayFindings(findings, call, world);
+  return 1;
+}
+
+/** On standard error, in the format of the call: text for people, else one JSON document. */
+export function sayFindings(
+  findings: readonly Diagnostic[],
+  { values }: Call,
+  world: World,
+  then?: string,
+): void {
+  if (values.format === 'json') {
+    if (findings.length > 0) world.err.write(jsonText(findingsJson(findings, showDiagnostic)));
+    return;
+  }
+  world.err.write(findingsText(findings, inkFor(world.err, world)));
+  if (then !== undefined) world.err.write(`${then}\n`);
+}

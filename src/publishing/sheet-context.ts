@@ -1,0 +1,38 @@
+import type { Workspace } from '../core/model/workspace.ts';
+import type { ReadWorkspace } from '../reading/read.ts';
+import { qrCode } from '../rendering/qr-code.ts';
+import { sheetWords } from '../words/sheets.ts';
+import type { Site } from '../../templates/page.tsx';
+import type { SheetFacts } from '../../templates/sheet-frame.tsx';
+import { rootFrom } from './paths.ts';
+import type { PlannedGuide } from './planned-guides.ts';
+import { webAddress } from './web-address.ts';
+
+/** What the sheets of one guide at one level are made of. */
+export interface SheetContext {
+  readonly planned: PlannedGuide;
+  readonly site: Pick<Site, 'program' | 'language'>;
+  readonly workspace: Workspace;
+  readonly read: ReadWorkspace;
+  /** Of the paper that labels are set for, and that pages are told to be where `fixed`. */
+  readonly paper: Paper;
+  /** The paper is known, since the sheets are printed at once; else the reader's printer decides. */
+  readonly isFixed: boolean;
+}
+export type Paper = 'A4' | 'Letter';
+
+/** What every sheet shares, from its own folder below the guide's. */
+export function sheetFacts({ planned, site, workspace }: SheetContext, id: string): SheetFacts {
+  const { guide, plan, line, batch, folder } = planned;
+  const address = webAddress(workspace.program, planned);
+  return {
+    language: site.language,
+    root: rootFrom(`${folder}/${id}`),
+    back: '../index.html',
+    guide,
+    plan,
+    line,
+    batch,
+    ...(address === undefined ? {} : { code: qrCode(address, sheetWords.scan) }),
+  };
+}

@@ -1,0 +1,15 @@
+import { plannerWords as words } from '../words/planner.ts';
+import { fill } from './fill.ts';
+import type { ShownFact, ShownPlan } from './shown.ts';
+
+/** What came of a change, to be read aloud: "24 models: £101.20 to buy, ready day 3, 11:00." */
+export function answerSentence({ lines, title, facts, schedule }: ShownPlan): string {
+  const [only, ...others] = lines;
+  const valueOf = (id: ShownFact['id']): string => facts.find((fact) => fact.id === id)?.value.text ?? '';
+  const what = only && others.length === 0 ? only.models.text : title.text;
+  const [outlay, ready, begin] = [valueOf('outlay'), valueOf('ready'), valueOf('begin')];
+  if (ready === '') return fill(words.answerNoSchedule, { what, outlay, none: schedule.none.text });
+  return begin === ''
+    ? fill(words.answer, { what, outlay, ready })
+    : fill(words.answerBackwards, { what, outlay, begin, ready });
+}

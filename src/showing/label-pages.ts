@@ -1,0 +1,30 @@
+import { sheetWords } from '../words/sheets.ts';
+import { fill } from './fill.ts';
+import { type LabelStock, showStock } from './label-stock.ts';
+import { showCount } from './numbers.ts';
+import { type Shown, shown } from './shown.ts';
+import type { ShownLabel, ShownLabels } from './shown-sheets.ts';
+
+/** Labels as they lie on one sheet. */
+export interface LabelPage {
+  readonly name: Shown;
+  readonly labels: readonly ShownLabel[];
+}
+
+/** The labels of a batch, sheet by sheet. */
+export function labelPages({ models }: ShownLabels, { across, down }: LabelStock): readonly LabelPage[] {
+  const onOne = across * down;
+  return Array.from({ length: Math.ceil(models.length / onOne) }, (_, i) => ({
+    name: shown(`labels.pages[${i}]`, fill(sheetWords.labels.sheet, { n: showCount(i + 1) })),
+    labels: models.slice(i * onOne, (i + 1) * onOne),
+  }));
+}
+
+/** A sheet of labels as one chooses it: its name, and how many labels it has (for the browser). */
+export function showChoice(stock: LabelStock): {
+  readonly id: string;
+  readonly name: string;
+  readonly count: string;
+} {
+  return { id: stock.id, name: showStock(stock), count: String(stock.across * stock.down) };
+}

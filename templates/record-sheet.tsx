@@ -1,0 +1,261 @@
+import type { Root } from 'hast';
+import type { ShownReading, ShownRecord } from '../src/showing/shown-sheets.ts';
+import type { Shown } from '../src/showing/shown.ts';
+import { sheetWords } from '../src/words/sheets.ts';
+import type { Content, Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
+import { isSaid, shows } from './place.ts';
+import { type SheetFacts, box, sheetDocument, sheetHead, spanOf } from './sheet-frame.tsx';
+
+export interface RecordSheetView extends SheetFacts {
+  readonly record: ShownRecord;
+}
+
+const { record: words } = sheetWords;
+
+/** What is filed of a batch: lots, each model with its readings, yield, changes, release. It says nothing of how. */
+export function recordSheet(view: RecordSheetView): Root {
+  const { record } = view;
+  return sheetDocument(view, {
+    title: words.title,
+    kind: 'record-sheet',
+    main: (
+      <>
+        {sheetHead(view, {
+          title: words.title,
+          fields: [sheetWords.batchNumber, sheetWords.date, sheetWords.madeBy, sheetWords.checkedBy],
+          more: approval(view),
+          withCode: true,
+        })}
+        <p class="how">{words.say}</p>
+        {models(record)}
+        {otherChecks(view)}
+        {lots(record)}
+        {changes()}
+        {yieldAndRelease(record)}
+      </>
+    ),
+  });
+}
+
+function approval({ guide }: RecordSheetView): Content {
+  return isSaid(guide.approval) ? <p class="approval" {...shows(guide.approval)} /> : null;
+}
+
+function models({ tables, models: numbers }: ShownRecord): Markup {
+  return (
+    <section>
+      <h2>
+        {words.models} <small>{words.modelsSay}</small>
+      </h2>
+      {tables.map((readings, i) => modelTable(readings, numbers, i === tables.length - 1))}
+    </section>
+  );
+}
+
+/** What became of a model stands in the last table. */
+function modelTable(readings: readonly ShownReading[], numbers: readonly Shown[], isLast: boolean): Markup {
+  return scrolling(
+    words.models,
+    <table class="made">
+      <thead>
+        <tr>
+          <th scope="col" class="w-number">
+            {words.model}
+          </th>
+          <th scope="col" class="w-day">
+            {words.madeOn}
+          </th>
+          <th scope="col" class="w-by">
+            {words.by}
+          </th>
+          {readings.map(({ what, accept }) => (
+            <th scope="col" class="w-value">
+              <span {...shows(what)} />
+              {spanOf(accept, 'accept')}
+            </th>
+          ))}
+          {isLast ? (
+            <>
+              <th scope="col" class="w-keep">
+                {words.keep}
+              </th>
+              <th scope="col">{words.failed}</th>
+            </>
+          ) : null}
+        </tr>
+      </thead>
+      <tbody>
+        {numbers.map((number) => (
+          <tr>
+            <th scope="row" class="number" {...shows(number)} />
+            <td />
+            <td />
+            {readings.map(({ accept }) => (
+              <td class="value">{isSaid(accept) ? null : box()}</td>
+            ))}
+            {isLast ? (
+              <>
+                <td class="value">{box()}</td>
+                <td />
+              </>
+            ) : null}
+          </tr>
+        ))}
+      </tbody>
+    </table>,
+  );
+}
+
+function otherChecks({ guide: { checks } }: RecordSheetView): Content {
+  const others = checks.filter(({ each }) => each !== 'model');
+  if (others.length === 0) return null;
+  return (
+    <section>
+      <h2>{words.others}</h2>
+      {scrolling(
+        words.others,
+        <table class="run-checks">
+          <thead>
+            <tr>
+              <th scope="col">{words.check}</th>
+              <th scope="col" class="of">
+                {words.of}
+              </th>
+              <th scope="col" class="room">
+                {words.found}
+              </th>
+              <th scope="col" class="w-by">
+                {words.by}
+              </th>
+              <th scope="col" class="w-day">
+                {words.on}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {others.map(({ what, target, of }) => (
+              <tr>
+                <th scope="row">
+                  <span {...shows(what)} /> {isSaid(target) ? <b {...shows(target)} /> : null}
+                </th>
+                <td {...shows(of)} />
+                <td />
+                <td />
+                <td />
+              </tr>
+            ))}
+          </tbody>
+        </table>,
+      )}
+    </section>
+  );
+}
+
+function lots({ lots: all }: ShownRecord): Content {
+  if (all.length === 0) return null;
+  return (
+    <section>
+      <h2>
+        {words.lots} <small>{words.lotsSay}</small>
+      </h2>
+      {scrolling(
+        words.lots,
+        <table class="lots">
+          <thead>
+            <tr>
+              <th scope="col">{words.material}</th>
+              <th scope="col" class="w-lot">
+                {words.lot}
+              </th>
+              <th scope="col" class="w-day">
+                {words.useBy}
+              </th>
+              <th scope="col" class="w-lot">
+                {words.supplier}
+              </th>
+              <th scope="col" class="w-day">
+                {words.opened}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {all.map(({ name, must }) => (
+              <tr>
+                <th scope="row">
+                  <b {...shows(name)} />
+                  {spanOf(must, 'must')}
+                </th>
+                <td />
+                <td />
+                <td />
+                <td />
+              </tr>
+            ))}
+          </tbody>
+        </table>,
+      )}
+    </section>
+  );
+}
+
+const emptyRows = ['first', 'second', 'third'] as const;
+
+function changes(): Markup {
+  return (
+    <section class="keep-together">
+      <h2>
+        {words.changes} <small>{words.changesSay}</small>
+      </h2>
+      {scrolling(
+        words.changes,
+        <table class="changes">
+          <thead>
+            <tr>
+              <th scope="col" class="w-day">
+                {words.ofModels}
+              </th>
+              <th scope="col">{words.what}</th>
+              <th scope="col" class="w-lot">
+                {words.agreed}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {emptyRows.map(() => (
+              <tr>
+                <td />
+                <td />
+                <td />
+              </tr>
+            ))}
+          </tbody>
+        </table>,
+      )}
+    </section>
+  );
+}
+
+function yieldAndRelease({ made }: ShownRecord): Markup {
+  return (
+    <section class="keep-together">
+      <h2>{words.yields}</h2>
+      <ul class="fields four">
+        <li>
+          {words.made} <small {...shows(made)} />
+        </li>
+        {[words.good, words.spoiled, words.used].map((field) => (
+          <li>{field}</li>
+        ))}
+      </ul>
+      <h2>
+        {words.release} <small>{words.releaseSay}</small>
+      </h2>
+      <ul class="fields sign">
+        {[words.released, words.held, words.filed].map((field) => (
+          <li>{field}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,134 @@
+import type { Element, Root } from 'hast';
+import type { ShownGuide } from '../src/showing/show-guide.ts';
+import type { Shown, ShownLine, ShownPlan } from '../src/showing/shown.ts';
+import { pageWords } from '../src/words/pages.ts';
+import { sheetWords } from '../src/words/sheets.ts';
+import { printButton } from './bench.tsx';
+import { type Content, type Markup, documentOf, securityPolicy } from './page.tsx';
+import { isSaid, shows } from './place.ts';
+
+/** What every sheet of a guide at one level shares. */
+export interface SheetFacts {
+  /** BCP 47. */
+  readonly language: string;
+  readonly root: string;
+  /** The guide's own page. */
+  readonly back: string;
+  readonly guide: ShownGuide;
+  readonly plan: ShownPlan;
+  readonly line: ShownLine;
+  /** "4 models" */
+  readonly batch: string;
+  /** A code that leads to the guide's page; absent where the program has no address. */
+  readonly code?: Element;
+}
+
+interface SheetParts {
+  readonly title: string;
+  /** How the sheet is called in styles. */
+  readonly kind: string;
+  /** Below `scripts/`. */
+  readonly script?: string;
+  /** Stands on the screen alone, above the sheet. */
+  readonly controls?: Content;
+  readonly main: Content;
+}
+
+/**
+ * A sheet as a document of its own. `head.css` beside it has what is of this sheet alone: what stands in the margins of
+ * each printed page, or where labels lie.
+ */
+export function sheetDocument(
+  { language, root, back, line }: SheetFacts,
+  { title, kind, script, controls, main }: SheetParts,
+): Root {
+  return documentOf(
+    language,
+    root,
+    <head>
+      {securityPolicy()}
+      <meta charset="utf-8" />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <title>{`${title}: ${line.title.text}`}</title>
+      <meta name="color-scheme" content="light" />
+      <link rel="stylesheet" href={`${root}styles/sheet.css`} />
+      <link rel="stylesheet" href="head.css" />
+      {['bench.js', ...(script === undefined ? [] : [script])].map((name) => (
+        <script src={`${root}scripts/${name}`} defer />
+      ))}
+    </head>,
+    <body>
+      <nav class="on-screen" aria-label={pageWords.mainNav}>
+        <a href={back}>{sheetWords.back}</a>
+        <span>{sheetWords.howToPrint}</span>
+        {printButton()}
+      </nav>
+      {controls ?? null}
+      <main class={`sheet ${kind}`}>{main}</main>
+    </body>,
+  );
+}
+
+interface HeadParts {
+  readonly title: string;
+  /** Boxes to write in, below the title. */
+  readonly fields?: readonly string[];
+  /** Stands between the title and the boxes. */
+  readonly more?: Content;
+  /** The code needs room that not every sheet has. */
+  readonly withCode?: boolean;
+}
+
+/** What the sheet is, of which guide and batch, and what every sheet says: for training only. */
+export function sheetHead(facts: SheetFacts, { title, fields = [], more, withCode }: HeadParts): Markup {
+  const { guide, plan, batch } = facts;
+  return (
+    <header class={withCode ? 'has-code' : undefined}>
+      <div class="head-text">
+        {guide.status === 'draft' ? <p class="draft">{pageWords.draft}</p> : null}
+        <h1>
+          <span {...shows(guide.title)} />
+          {guide.level ? <span class="level" {...shows(guide.level.name)} /> : null}
+        </h1>
+        <p class="under">
+          {[title, batch, guide.version.text].filter((text) => text !== '').join(' · ')}
+          <strong {...shows(plan.trainingOnly)} />
+        </p>
+        {more ?? null}
+      </div>
+      {withCode ? codeOf(facts) : null}
+      {fields.length > 0 ? fieldsOf(fields) : null}
+    </header>
+  );
+}
+
+function codeOf({ code }: SheetFacts): Markup {
+  return code ? (
+    <div class="code">
+      {code}
+      <span>{sheetWords.scan}</span>
+    </div>
+  ) : (
+    <p class="code no-code">{sheetWords.noCode}</p>
+  );
+}
+
+export function fieldsOf(fields: readonly string[]): Markup {
+  return (
+    <ul class="fields">
+      {fields.map((field) => (
+        <li>{field}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** A box to tick by hand. */
+export function box(): Markup {
+  return <span class="box" />;
+}
+
+/** A text with its key, or nothing where there is nothing to say. */
+export function spanOf(text: Shown, kind?: string): Content {
+  return isSaid(text) ? <span class={kind} {...shows(text)} /> : null;
+}
