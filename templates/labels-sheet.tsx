@@ -33,6 +33,7 @@ export function labelsSheet(view: LabelsSheetView): Root {
   return sheetDocument(view, {
     title: words.title,
     kind: 'labels-sheet',
+    defersAbove: true,
     script: 'labels.js',
     controls: controls(view),
     main: (

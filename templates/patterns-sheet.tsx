@@ -23,6 +23,7 @@ export function patternsSheet(view: PatternsSheetView): Root {
   return sheetDocument(view, {
     title: words.title,
     kind: 'patterns-sheet',
+    defersAbove: true,
     main: (
       <>
         <section class="first-page">

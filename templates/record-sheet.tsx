@@ -33,6 +33,7 @@ export function recordSheet(view: RecordSheetView): Root {
         {lots(record)}
         {changes()}
         {yieldAndRelease(record)}
+        <p class="defers" {...shows(view.plan.defers)} />
       </>
     ),
   });

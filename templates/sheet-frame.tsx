@@ -31,6 +31,8 @@ interface SheetParts {
   readonly script?: string;
   /** Stands on the screen alone, above the sheet. */
   readonly controls?: Content;
+  /** What comes before the guide is said above the sheet, which has no room for it. */
+  readonly defersAbove?: true;
   readonly main: Content;
 }
 
@@ -39,8 +41,8 @@ interface SheetParts {
  * each printed page, or where labels lie.
  */
 export function sheetDocument(
-  { language, root, back, line }: SheetFacts,
-  { title, kind, script, controls, main }: SheetParts,
+  { language, root, back, line, plan }: SheetFacts,
+  { title, kind, script, controls, main, defersAbove }: SheetParts,
 ): Root {
   return documentOf(
     language,
@@ -62,6 +64,7 @@ export function sheetDocument(
         <a href={back}>{sheetWords.back}</a>
         <span>{sheetWords.howToPrint}</span>
         {printButton()}
+        {defersAbove ? <p class="defers" {...shows(plan.defers)} /> : null}
       </nav>
       {controls ?? null}
       <main class={`sheet ${kind}`}>{main}</main>

@@ -38,6 +38,7 @@ export function shoppingSheet(view: ShoppingSheetView): Root {
         </p>
         {list.others.length > 0 ? othersPart(list.others) : null}
         {list.tools.length > 0 ? toolsPart(list.tools) : null}
+        <p class="defers" {...shows(view.plan.defers)} />
       </>
     ),
   });

@@ -10,7 +10,10 @@ const asOneLine = (text: string): string => text.replaceAll('\n', ' ');
 describe('a call that cannot be followed ends with 2, says what is wrong, and where to read more', () => {
   it.each([
     ['chek', 'There is no command “chek”. Did you mean check?'],
-    ['frobnicate', 'There is no command “frobnicate”. The commands are check, help, plan and publish.'],
+    [
+      'frobnicate',
+      'There is no command “frobnicate”. The commands are check, help, plan, print and publish.',
+    ],
     ['toString', 'There is no command “toString”.'],
     ['--tody', 'There is no command “--tody”.'],
     ['check --tody 2026-11-25', 'check has no option --tody. Did you mean --today?'],

@@ -35,8 +35,15 @@ export function lettersOf(html: string): string {
   return decoded(html.replace(/<script[^>]*>[^<]*<\/script>|<[^>]*>/g, ' ')).replace(/[^\S\u00a0]+/g, ' ');
 }
 
+/** Blank rows of lists are for the browser, which fills them before anybody sees them; the innermost go first. */
+function withoutBlankRows(html: string): string {
+  const rest = html.replace(/<template>(?:(?!<template>)[\s\S])*?<\/template>/g, '');
+  return rest === html ? html : withoutBlankRows(rest);
+}
+
+/** The pages of a site, without blank rows. */
 export function pagesOf(site: Files): readonly (readonly [path: string, html: string])[] {
   return [...site]
     .filter(([path]) => path.endsWith('.html'))
-    .map(([path, bytes]) => [path, new TextDecoder().decode(bytes)] as const);
+    .map(([path, bytes]) => [path, withoutBlankRows(new TextDecoder().decode(bytes))] as const);
 }

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Files, makeSite } from '../../src/publishing/site.ts';
+import { sheetIds } from '../../src/publishing/sheet-pages.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { demoSite, manualNow, picturesNow, readDemo, shippedNow, today } from './demo-site.ts';
 import { decoded, lettersOf, pagesOf, tagsOf } from './html.ts';
@@ -16,7 +17,9 @@ function wrongPages(isWrong: (html: string, path: string) => unknown): readonly 
   return pages.filter(([path, html]) => isWrong(html, path)).map(([path]) => path);
 }
 const guidePages = () =>
-  pages.filter(([path]) => /\/guides\/.+\/index\.html$/.test(path) && !/bench-sheet|cutting-plan/.test(path));
+  pages.filter(
+    ([path]) => /\/guides\/.+\/index\.html$/.test(path) && !sheetIds.some((id) => path.includes(`/${id}/`)),
+  );
 const sheets = () => pages.filter(([path]) => path.includes('bench-sheet'));
 const cutPlans = () => pages.filter(([path]) => path.includes('cutting-plan'));
 
@@ -230,14 +233,14 @@ describe('cautions on a guide’s page', () => {
     const steps = sheets().flatMap(([path, html]) => {
       const make = html.slice(html.indexOf('class="make"'), html.indexOf('class="checks"'));
       return make
-        .split('<tbody>')
+        .split('<article class="step"')
         .slice(1)
         .map((step) => ({ path, step }));
     });
     expect(steps.length).toBeGreaterThan(50);
     const late = steps.filter(
       ({ step }) =>
-        Math.max(step.lastIndexOf('caution-row'), step.lastIndexOf('danger-row')) >
+        Math.max(step.lastIndexOf('caution-line'), step.lastIndexOf('step-careful')) >
         step.indexOf('class="acts"'),
     );
     expect(late.map(({ path }) => path)).toEqual([]);

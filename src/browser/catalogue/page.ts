@@ -8,6 +8,8 @@ import {
   withoutChoice,
   writeChoices,
 } from './choices.ts';
+import { startFold } from './fold.ts';
+import { said } from '../said.ts';
 
 /** The parts of the catalogue's page. */
 interface Parts {
@@ -175,25 +177,6 @@ function nameOf(box: HTMLInputElement): string {
   return box.closest('label')?.querySelector('.option')?.firstChild?.textContent ?? box.value;
 }
 
-/** On a narrow page the choices fold away below a button. An address that leads to a group opens them. */
-function startFold(page: Document, form: HTMLFormElement): void {
-  const button = form.querySelector<HTMLButtonElement>('.choices-toggle')!;
-  const open = (isOpen: boolean): void => {
-    form.classList.toggle('is-open', isOpen);
-    button.setAttribute('aria-expanded', String(isOpen));
-  };
-  button.addEventListener('click', () => open(!form.classList.contains('is-open')));
-  const follow = (): void => {
-    const group = page.getElementById(page.location.hash.slice(1));
-    if (!group?.matches('.choice')) return;
-    open(true);
-    group.setAttribute('open', '');
-    group.scrollIntoView();
-  };
-  page.defaultView?.addEventListener('hashchange', follow);
-  follow();
-}
-
 /** The choices in the address, so that the list can be sent on; some hosts forbid it, which does no harm. */
 function remember(page: Document, query: string): void {
   try {
@@ -201,8 +184,4 @@ function remember(page: Document, query: string): void {
   } catch {
     return;
   }
-}
-
-function said(sentence: string, texts: Readonly<Record<string, string>>): string {
-  return sentence.replace(/\{(\w+)\}/g, (blank, name: string) => texts[name] ?? blank);
 }

@@ -1,5 +1,6 @@
 import type { PageKind, SearchLibrary } from '../../exports/search-library.ts';
 import { searchWords as words } from '../../words/search.ts';
+import { said } from '../said.ts';
 import { type Found, type Hit, nearWords } from './find.ts';
 import { type Marks, excerpt, marked, marksFor } from './marks.ts';
 
@@ -154,8 +155,4 @@ function element<Tag extends keyof HTMLElementTagNameMap>(
   properties: Partial<HTMLElementTagNameMap[Tag]>,
 ): HTMLElementTagNameMap[Tag] {
   return Object.assign(page.createElement(tag), properties);
-}
-
-function said(sentence: string, texts: Readonly<Record<string, string>>): string {
-  return sentence.replace(/\{(\w+)\}/g, (blank, name: string) => texts[name] ?? blank);
 }

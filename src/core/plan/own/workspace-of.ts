@@ -12,21 +12,21 @@ import { readLeading } from '../../quantity/read.ts';
  */
 export function workspaceOf(whole: Workspace, guide: string): Workspace {
   const guides = withInserted(whole.guides, [guide]);
+  const ids = guides.map(({ id }) => id);
   const materials = named(whole.materials, guides.flatMap(materialsOf));
   const tools = guides.flatMap((each) => each.tools.map(({ use }) => use));
   return {
     program: programFor(guides, Object.values(materials), whole.program),
     modules: {},
-    materials: mapped(materials, forPlans),
-    tools: named(whole.tools, tools),
-    guides: mapped(
-      named(
-        whole.guides,
-        guides.map(({ id }) => id),
-      ),
-      guideForPlans,
-    ),
+    materials: inOrder(mapped(materials, forPlans)),
+    tools: inOrder(named(whole.tools, tools)),
+    guides: inOrder(mapped(named(whole.guides, ids), guideForPlans)),
   };
+}
+
+/** In the order of their ids: that of the files that were read says nothing. */
+function inOrder<T>(table: ById<T>): ById<T> {
+  return Object.fromEntries(Object.entries(table).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 type ById<T> = Readonly<Record<string, T>>;
