@@ -116,12 +116,16 @@ await inChromium('printed cutting plans', (browser) => {
     const context = await browser().newContext();
     const page = await context.newPage();
     await page.goto(demo.address(path));
+    await page.emulateMedia({ media: 'print' });
     const texts = await page.evaluate(() =>
       [...document.querySelectorAll('.cut-layout')].map((layout) => {
         const rows = [...layout.querySelectorAll('tbody tr')].map((row) =>
-          [...row.querySelectorAll('td, th')].map((cell) => cell.textContent ?? '').join(' '),
+          [...row.querySelectorAll<HTMLElement>('td, th')]
+            .filter((cell) => cell.getClientRects().length > 0)
+            .map((cell) => cell.innerText)
+            .join(' '),
         );
-        return [layout.querySelector('h4')!.textContent ?? '', rows[0]!, rows.at(-1)!];
+        return [layout.querySelector('h4')!.innerText, rows[0]!, rows.at(-1)!];
       }),
     );
     await context.close();
