@@ -1,5 +1,6 @@
 import type { PageData } from '../../core/plan/own/page-data.ts';
 import type { Engine } from '../engine.entry.ts';
+import { loadScript, rootOf } from '../load-script.ts';
 
 /** What a page works its plan out with. */
 export interface Loaded {
@@ -8,26 +9,15 @@ export interface Loaded {
 }
 
 /**
- * The engine and what it plans with, loaded as scripts that set globals: nothing else loads where a page was opened from
- * a disk.
+ * The engine and what it plans with, loaded as scripts that set globals.
  *
  * @param file  The way from the page to its data.
  */
 export async function loadEngine(page: Document, file: string, level: string): Promise<Loaded> {
-  const root = page.documentElement.dataset['root'] ?? '';
-  await Promise.all([loadScript(page, `${root}scripts/engine.js`), loadScript(page, file)]);
+  await Promise.all([loadScript(page, `${rootOf(page)}scripts/engine.js`), loadScript(page, file)]);
   const { benchwrightEngine: engine, plannerData } = globalThis as typeof globalThis & {
     benchwrightEngine: Engine;
     plannerData: PageData;
   };
   return { engine, data: level === '' ? plannerData : { ...plannerData, level } };
-}
-
-function loadScript(page: Document, src: string): Promise<void> {
-  return new Promise((loaded, failed) => {
-    const script = Object.assign(page.createElement('script'), { src });
-    script.addEventListener('load', () => loaded());
-    script.addEventListener('error', () => failed(new Error(`${src} did not load`)));
-    page.head.append(script);
-  });
 }

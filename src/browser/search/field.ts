@@ -1,6 +1,7 @@
 import { searchWords as words } from '../../words/search.ts';
 import { leadsByArrows } from './arrows.ts';
-import { type LoadedSearch, loadSearch, rootOf } from './load.ts';
+import { rootOf } from '../load-script.ts';
+import { type LoadedSearch, loadSearch } from './load.ts';
 import { type Room, allFound, foundSentence, resultGroups, waysOn } from './results.ts';
 
 /** Below the field there is room for few; the page of the search has all, the first of each kind at once. */

@@ -1,4 +1,5 @@
 import type { SearchLibrary } from '../../exports/search-library.ts';
+import { loadScript, rootOf } from '../load-script.ts';
 import { type Search, startSearch } from './find.ts';
 
 export interface LoadedSearch extends Search {
@@ -6,17 +7,12 @@ export interface LoadedSearch extends Search {
 }
 
 /**
- * The library comes as a script that sets a global: nothing else loads where a page was opened from a disk.
+ * The library comes as a script that sets a global.
  *
  * @throws Where the script does not load.
  */
 export async function loadSearch(page: Document): Promise<LoadedSearch> {
-  await new Promise<void>((loaded, failed) => {
-    const script = Object.assign(page.createElement('script'), { src: `${rootOf(page)}search/library.js` });
-    script.addEventListener('load', () => loaded());
-    script.addEventListener('error', () => failed(new Error('the search library did not load')));
-    page.head.append(script);
-  });
+  await loadScript(page, `${rootOf(page)}search/library.js`);
   const { searchLibrary: library } = globalThis as typeof globalThis & { searchLibrary: SearchLibrary };
   return { library, ...startSearch(library, turnOf(), () => performance.now()) };
 }
@@ -29,9 +25,4 @@ function turnOf(): () => Promise<void> {
       port1.onmessage = () => go();
       port2.postMessage(undefined);
     });
-}
-
-/** The way from the page to the edition's folder. */
-export function rootOf(page: Document): string {
-  return page.documentElement.dataset['root'] ?? '';
 }
