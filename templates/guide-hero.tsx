@@ -1,9 +1,10 @@
 import type { ShownFact } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { plannerWords } from '../src/words/planner.ts';
-import type { GuideView, PagePart } from './guide-page.tsx';
+import type { GuideView } from './guide-page.tsx';
 import type { Content, Markup } from './page.tsx';
 import { blanks, isSaid, rowsOf, said, shows } from './place.ts';
+import { type PagePart, ways } from './ways.tsx';
 
 /** What the page is, on the mat: title, purpose, level, the sheet to print, the figures, and the ways down the page. */
 export function guideHero(view: GuideView, parts: readonly PagePart[]): Markup {
@@ -102,19 +103,4 @@ function figure({ id, name, value }: ShownFact): Markup {
 
 function blankFact(key: string): ShownFact {
   return { id: '{id}' as ShownFact['id'], ...blanks('name', 'value')(key) };
-}
-
-/** The ways down the page stand on the ruler at the foot of the mat. */
-function ways(parts: readonly PagePart[]): Markup {
-  return (
-    <nav class="ways" aria-label={pageWords.pageNav}>
-      <ul>
-        {parts.map(({ id, name }) => (
-          <li>
-            <a href={`#${id}`}>{name}</a>
-          </li>
-        ))}
-      </ul>
-    </nav>
-  );
 }

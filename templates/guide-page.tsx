@@ -20,6 +20,7 @@ import { guideSchedule } from './guide-schedule.tsx';
 import { guideStep } from './guide-step.tsx';
 import { type Content, type Markup, type Site, page } from './page.tsx';
 import { part } from './part.tsx';
+import { type PagePart, partsThere } from './ways.tsx';
 
 /** One guide at one level, ready to be placed. */
 export interface GuideView {
@@ -74,10 +75,7 @@ export function guidePage(view: GuideView): Root {
     current: 'guides',
     isDraft: guide.status === 'draft',
     scripts: ['planner.js', 'bench.js'],
-    hero: guideHero(
-      view,
-      parts.filter(({ isThere }) => isThere),
-    ),
+    hero: guideHero(view, parts),
     bar: view.planner ? guidePlanner(view.planner) : null,
     main: (
       <>
@@ -89,17 +87,9 @@ export function guidePage(view: GuideView): Root {
   });
 }
 
-/** A part of the page, and how the ruler at the foot of the mat names it. */
-export interface PagePart {
-  readonly id: string;
-  readonly name: string;
-  readonly markup: Content;
-  readonly isThere: boolean;
-}
-
 function partsOf(view: GuideView): readonly PagePart[] {
   const { guide: words } = pageWords;
-  const parts: readonly (readonly [id: string, name: string, markup: Content])[] = [
+  return partsThere([
     ['careful', words.careful, guideCareful(view)],
     ['about', words.about, aboutPart(view)],
     ['materials', words.materials, guideMaterials(view)],
@@ -112,9 +102,8 @@ function partsOf(view: GuideView): readonly PagePart[] {
     ...view.after.map(
       ({ id, heading, content }) => [id, heading, part(id, heading, prose(content))] as const,
     ),
-    ['record', words.record, guideRecord(view)],
-  ];
-  return parts.map(([id, name, markup]) => ({ id, name, markup, isThere: markup !== null }));
+    ['record', words.record, guideRecord(view.guide)],
+  ]);
 }
 
 /** What stands before the steps: the opening without a heading, then free sections. */

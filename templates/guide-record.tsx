@@ -1,40 +1,53 @@
+import type { ShownOrigin } from '../src/showing/show-origin.ts';
 import { pageWords } from '../src/words/pages.ts';
-import type { GuideView } from './guide-page.tsx';
-import type { Markup } from './page.tsx';
+import type { Content, Markup } from './page.tsx';
 import { part } from './part.tsx';
 import { isSaid, shows } from './place.ts';
 
 const { guide: words } = pageWords;
 
-/** Where the guide comes from: status, version, licence, what changed, sources. */
-export function guideRecord({ guide }: GuideView): Markup {
-  const content = (
+/** A guide or a module as far as its record goes. */
+export interface Recorded extends ShownOrigin {
+  readonly status: keyof typeof words.statuses;
+}
+
+/** Where a guide comes from: status, version, licence, what changed, sources. */
+export function guideRecord(guide: Recorded): Markup {
+  return part('record', words.record, recordOf(guide));
+}
+
+/** @param more  Further rows of its list, with what they are called. */
+export function recordOf(
+  { status, approval, number, licence, sources, history }: Recorded,
+  more: Content = null,
+): Markup {
+  return (
     <div class="side-by-side">
       <div>
         <dl class="record">
+          {more}
           <dt>{words.status}</dt>
-          <dd>{isSaid(guide.approval) ? guide.approval.text : words.statuses[guide.status]}</dd>
-          {isSaid(guide.number) ? <dt>{words.version}</dt> : null}
-          {isSaid(guide.number) ? <dd {...shows(guide.number)} /> : null}
-          {isSaid(guide.licence) ? <dt>{words.licence}</dt> : null}
-          {isSaid(guide.licence) ? <dd {...shows(guide.licence)} /> : null}
+          <dd>{isSaid(approval) ? approval.text : words.statuses[status]}</dd>
+          {isSaid(number) ? <dt>{words.version}</dt> : null}
+          {isSaid(number) ? <dd {...shows(number)} /> : null}
+          {isSaid(licence) ? <dt>{words.licence}</dt> : null}
+          {isSaid(licence) ? <dd {...shows(licence)} /> : null}
         </dl>
-        {guide.sources.length > 0 ? <h3>{words.sources}</h3> : null}
-        {guide.sources.length > 0 ? (
+        {sources.length > 0 ? <h3>{words.sources}</h3> : null}
+        {sources.length > 0 ? (
           <ul class="sources">
-            {guide.sources.map((source) => (
+            {sources.map((source) => (
               <li {...shows(source)} />
             ))}
           </ul>
         ) : null}
       </div>
-      {guide.history.length > 0 ? history(guide.history) : null}
+      {history.length > 0 ? historyOf(history) : null}
     </div>
   );
-  return part('record', words.record, content);
 }
 
-function history(entries: GuideView['guide']['history']): Markup {
+function historyOf(entries: Recorded['history']): Markup {
   return (
     <div>
       <h3>{words.history}</h3>

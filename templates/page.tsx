@@ -27,6 +27,8 @@ export interface PageParts {
   readonly root: string;
   readonly current?: PlaceId;
   readonly isDraft?: boolean;
+  /** Below `styles/`, besides that of the site. */
+  readonly style?: string;
   /** Below `scripts/`, besides that of the search. */
   readonly scripts?: readonly string[];
   /** Stands on the mat, with the page's one heading of level 1. */
@@ -54,7 +56,9 @@ export function page(parts: PageParts): Root {
       <title>{said(pageWords.title, { page: title, program: site.program })}</title>
       <meta name="description" content={description} />
       <meta name="color-scheme" content="light dark" />
-      <link rel="stylesheet" href={`${root}styles/site.css`} />
+      {['site.css', ...(parts.style === undefined ? [] : [parts.style])].map((name) => (
+        <link rel="stylesheet" href={`${root}styles/${name}`} />
+      ))}
       {['search.js', ...(parts.scripts ?? [])].map((name) => (
         <script src={`${root}scripts/${name}`} defer />
       ))}

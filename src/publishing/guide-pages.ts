@@ -6,7 +6,7 @@ import { htmlBytes } from '../rendering/html.ts';
 import { guidePage } from '../../templates/guide-page.tsx';
 import type { Site } from '../../templates/page.tsx';
 import { guideData, guideDataFiles } from './guide-data.ts';
-import { picturesOf, type PublishedPicture } from './guide-pictures.ts';
+import { picturesOf, type PublishedPicture } from './published-pictures.ts';
 import { addressed, renderGuideProse } from './guide-prose.ts';
 import { rootFrom } from './paths.ts';
 import type { Pictures } from './pictures.ts';
@@ -25,7 +25,7 @@ export function guidePages(
 ): Files {
   const files = new Map<string, Uint8Array>();
   const pictures = new Map(
-    Object.values(workspace.guides).map((guide) => [guide.id, picturesOf(guide, finished)]),
+    Object.values(workspace.guides).map((guide) => [guide.id, picturesOf({ folder: `guides/${guide.id}`, of: guide }, finished)]),
   );
   for (const [id, ofGuide] of pictures) {
     for (const { name, bytes } of [...ofGuide.values()].flat()) files.set(`guides/${id}/${name}`, bytes);

@@ -7,7 +7,7 @@ import { type StepProse, renderStep } from '../rendering/step-prose.ts';
 import { properly } from '../showing/author-text.ts';
 import type { ProseSection } from '../../templates/guide-page.tsx';
 import { guideAddresses } from './guide-addresses.ts';
-import type { PublishedPicture } from './guide-pictures.ts';
+import type { PublishedPicture } from './published-pictures.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 
 /** The prose of a guide's page: what stands before the steps, the steps, what stands after. */
@@ -78,7 +78,7 @@ function amounts(
   return { amountOf: (link) => line.links[links.get(link) ?? -1] };
 }
 
-function definitionsOf({ root }: MarkdownDocument): readonly Definition[] {
+export function definitionsOf({ root }: MarkdownDocument): readonly Definition[] {
   return root.children.filter((node): node is Definition => node.type === 'definition');
 }
 
@@ -87,8 +87,13 @@ export function addressed(
   published: PublishedPicture | undefined,
   { isUsual }: PlannedGuide,
 ): Picture | undefined {
+  return addressedIn(published, isUsual ? '' : '../');
+}
+
+/** @param up  From the page's folder to that of the picture. */
+export function addressedIn(published: PublishedPicture | undefined, up: '' | '../'): Picture | undefined {
   const copies = (published ?? []).map(({ name, width, height }) => ({
-    address: `${isUsual ? '' : '../'}${name}`,
+    address: `${up}${name}`,
     width,
     height,
   }));

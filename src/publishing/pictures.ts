@@ -1,5 +1,6 @@
 import type { Diagnostic, Place } from '../core/diagnostic.ts';
 import type { Guide } from '../core/model/guide.ts';
+import type { Module } from '../core/model/module.ts';
 import { pictureKind } from '../checks/picture-kind.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import { limits } from '../reading/limits.ts';
@@ -42,13 +43,20 @@ export async function preparePictures(
   return refused.length > 0 ? { refused: inReadingOrder(refused) } : pictures;
 }
 
-/** `./photos/a.jpg` of `guides/needle-block/guide.md` -> `guides/needle-block/photos/a.jpg`. */
-export function pathOfPicture({ id }: Guide, file: string): string {
-  return `guides/${id}/${file.replace(/^(\.\/)+/, '')}`;
+/** A guide or a module: its folder, and what in it may show pictures. */
+export interface Illustrated {
+  /** `guides/needle-block` */
+  readonly folder: string;
+  readonly of: Pick<Guide, 'prose' | 'checks'> | (Pick<Module, 'prose'> & { readonly checks?: never });
 }
 
-/** Every file that a guide shows, as it names it. */
-export function picturesNamed({ checks, prose }: Guide): readonly string[] {
+/** `./photos/a.jpg` in `guides/needle-block` -> `guides/needle-block/photos/a.jpg`. */
+export function pathOfPicture({ folder }: Illustrated, file: string): string {
+  return `${folder}/${file.replace(/^(\.\/)+/, '')}`;
+}
+
+/** Every file that a guide or a module shows, as it names it. */
+export function picturesNamed({ of: { checks = [], prose } }: Illustrated): readonly string[] {
   const ofChecks = checks.flatMap(({ like, unlike }) => [like, unlike]).filter((file) => file !== undefined);
   return [...new Set([...prose.images.map(({ file }) => file), ...ofChecks])].sort();
 }
@@ -63,27 +71,33 @@ interface ShownFile {
 }
 
 function shownFiles(read: ReadWorkspace): readonly ShownFile[] {
-  const guides = Object.values(read.workspace?.guides ?? {});
-  const named = guides.flatMap((guide) =>
-    picturesNamed(guide).flatMap((file) => {
-      const path = pathOfPicture(guide, file);
+  const named = illustratedIn(read).flatMap((illustrated) =>
+    picturesNamed(illustrated).flatMap((file) => {
+      const path = pathOfPicture(illustrated, file);
       const bytes = read.files[path];
       const kind = bytes && pictureKind(bytes);
       if (!bytes || kind === undefined || kind === 'heic') return [];
-      const place = placeOf(guide, file, read);
+      const place = placeOf(illustrated, file, read);
       return [[path, { path, file, bytes, isDrawing: kind === 'svg', place }] as const];
     }),
   );
   return [...new Map(named).values()];
 }
 
-function placeOf(guide: Guide, file: string, { origins }: ReadWorkspace): Place {
-  const image = guide.prose.images.find((known) => known.file === file);
-  if (image) return origins.prose(`guides/${guide.id}`, image.at);
-  const check = guide.checks.findIndex(({ like, unlike }) => like === file || unlike === file);
-  return origins.at(
-    `guides/${guide.id}/checks/${check}/${guide.checks[check]!.like === file ? 'like' : 'unlike'}`,
-  );
+function illustratedIn({ workspace }: ReadWorkspace): readonly Illustrated[] {
+  const { guides = {}, modules = {} } = workspace ?? {};
+  return [
+    ...Object.values(guides).map((of) => ({ folder: `guides/${of.id}`, of })),
+    ...Object.values(modules).map((of) => ({ folder: `modules/${of.id}`, of })),
+  ];
+}
+
+function placeOf({ folder, of }: Illustrated, file: string, { origins }: ReadWorkspace): Place {
+  const image = of.prose.images.find((known) => known.file === file);
+  if (image) return origins.prose(folder, image.at);
+  const { checks = [] } = of;
+  const check = checks.findIndex(({ like, unlike }) => like === file || unlike === file);
+  return origins.at(`${folder}/checks/${check}/${checks[check]!.like === file ? 'like' : 'unlike'}`);
 }
 
 type Trouble = PhotoTrouble | { readonly trouble: 'drawing' };

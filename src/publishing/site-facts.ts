@@ -4,6 +4,7 @@ import type { ManualPage } from './manual-pages.ts';
 
 const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
   { id: 'guides', path: 'index.html' },
+  { id: 'modules', path: 'modules/index.html' },
   { id: 'materials', path: 'materials/index.html' },
   { id: 'tools', path: 'tools/index.html' },
   { id: 'safety', path: 'safety/index.html' },
@@ -11,7 +12,11 @@ const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
 ];
 
 /** What every page shares: the program, its language, the ways to those pages that there are. */
-export function siteOf({ program }: Workspace, manual: readonly ManualPage[]): Site {
-  const there = places.filter(({ id }) => id !== 'manual' || manual.length > 0);
+export function siteOf({ program, modules }: Workspace, manual: readonly ManualPage[]): Site {
+  const isThere: Partial<Record<PlaceId, boolean>> = {
+    manual: manual.length > 0,
+    modules: Object.keys(modules).length > 0,
+  };
+  const there = places.filter(({ id }) => isThere[id] ?? true);
   return { program: program.name, language: program.locale, places: there };
 }

@@ -9,8 +9,10 @@ import { articlePages } from './article-pages.ts';
 import { cataloguePages } from './catalogue-pages.ts';
 import { guidePages } from './guide-pages.ts';
 import { manualPages, readManual } from './manual-pages.ts';
+import { type ModuleContext, modulePages } from './module-pages.ts';
 import type { Pictures } from './pictures.ts';
 import { type PlannedGuide, planGuides } from './planned-guides.ts';
+import { planModules } from './planned-modules.ts';
 import { plannerData } from './planner-data.ts';
 import { searchPages } from './search-pages.ts';
 import { siteOf } from './site-facts.ts';
@@ -49,16 +51,24 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
   const guides = planGuides(workspace, parts.today);
   if ('refused' in guides) return guides;
   const wanted = parts.editions ?? editions;
-  const edition = editionFiles(parts, guides);
+  const shared = sharedFiles(parts, guides);
+  const modules = planModules(workspace, guides);
   const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
-  const files = wanted.flatMap((name) =>
-    [...edition].map(([path, bytes]) => [`${name}/${path}`, bytes] as const),
-  );
+  const files = wanted.flatMap((edition) => {
+    const own = modulePages(modules, contextOf(parts, edition));
+    return [...joined([shared, own])].map(([path, bytes]) => [`${edition}/${path}`, bytes] as const);
+  });
   return new Map([...files, ['index.html', door] as const].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
-/** What both editions hold. */
-function editionFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files {
+/** What pages of modules are made of, which differ by edition. */
+function contextOf({ read, pictures, manual }: SiteParts, edition: Edition): ModuleContext {
+  const workspace = read.workspace!;
+  return { site: siteOf(workspace, readManual(manual)), workspace, read, pictures, edition };
+}
+
+/** What both editions hold: everything but modules, since nothing else is for staff alone. */
+function sharedFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files {
   const { read, shipped } = parts;
   const manual = readManual(parts.manual);
   const workspace = read.workspace!;

@@ -4,32 +4,23 @@ import { libraryWords } from '../words/library.ts';
 import { pageWords } from '../words/pages.ts';
 import { planWords } from '../words/plan.ts';
 import { asSentence, properly } from './author-text.ts';
-import { showRecordDate } from './dates.ts';
 import { capital, fill } from './fill.ts';
 import { stepName } from './names.ts';
 import { type ShownCare, showInUse } from './show-in-use.ts';
+import { type ShownOrigin, showOrigin } from './show-origin.ts';
 import { type Shown, shown } from './shown.ts';
 
 /** What a guide says apart from any batch: its record, its checks, its life after the build. */
-export interface ShownGuide {
+export interface ShownGuide extends ShownOrigin {
   readonly id: string;
   readonly title: Shown;
   readonly level?: { readonly id: string; readonly name: Shown };
   readonly status: GuideStatus;
   readonly summary: Shown;
   readonly trains: Shown;
-  /** "version 1.2.0". Empty where there is none. */
-  readonly version: Shown;
-  /** "1.2.0" */
-  readonly number: Shown;
-  /** "Approved by the lead for skills teaching, 3 August 2026, until 3 August 2027". */
-  readonly approval: Shown;
-  readonly licence: Shown;
   readonly electrosurgery: Shown;
   readonly checks: readonly ShownCheck[];
   readonly inUse: readonly ShownCare[];
-  readonly history: readonly { readonly version: Shown; readonly on: Shown; readonly what: Shown }[];
-  readonly sources: readonly Shown[];
 }
 
 export interface ShownCheck {
@@ -59,33 +50,11 @@ export function showGuide(at: GuideAt, workspace: Workspace): ShownGuide {
     status: at.status,
     summary: shown('guide.summary', asSentence(at.summary ?? '')),
     trains: shown('guide.trains', properly(at.trains ?? '')),
-    version: shown(
-      'guide.version',
-      at.version === undefined ? '' : fill(libraryWords.version, { version: at.version }),
-    ),
-    number: shown('guide.number', at.version ?? ''),
-    approval: shown('guide.approval', approvalText(at.approved)),
-    licence: shown('guide.licence', at.licence ?? ''),
+    ...showOrigin('guide', at),
     electrosurgery: shown('guide.electrosurgery', electrosurgeryText(at)),
     checks: at.checks.map((check, i) => showCheck(`guide.checks[${i}]`, check, at)),
     inUse: showInUse('guide.inUse', at, workspace),
-    history: at.history.map(({ version, on, what }, i) => ({
-      version: shown(`guide.history[${i}].version`, version),
-      on: shown(`guide.history[${i}].on`, on === undefined ? '' : showRecordDate(on)),
-      what: shown(`guide.history[${i}].what`, asSentence(capital(what))),
-    })),
-    sources: at.sources.map((source, i) => shown(`guide.sources[${i}]`, asSentence(source))),
   };
-}
-
-function approvalText(approved: GuideAt['approved']): string {
-  if (!approved) return '';
-  const { by, on, until } = approved;
-  return [
-    by === undefined ? libraryWords.approved : fill(libraryWords.approvedBy, { by }),
-    on === undefined ? '' : fill(libraryWords.approvedOn, { date: showRecordDate(on) }),
-    until === undefined ? '' : fill(libraryWords.approvedUntil, { date: showRecordDate(until) }),
-  ].join('');
 }
 
 function electrosurgeryText({ electrosurgery: { allowed, said } }: GuideAt): string {

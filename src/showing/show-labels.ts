@@ -71,7 +71,7 @@ function dateOf(minute: number, schedule: PlannedSchedule, workspace: Workspace)
 }
 
 /** "Contains water balloon (natural rubber latex)." Says so where the guide names nothing of the kind. */
-function containsText(line: PlannedLine, workspace: Workspace): string {
+export function containsText(line: PlannedLine, workspace: Workspace): string {
   const told = materialsOf(line).flatMap((material) => {
     const dangers = (workspace.materials[material]?.also ?? [])
       .filter((danger): danger is Told => danger in words.dangers)

@@ -10,6 +10,7 @@ export const pageWords = {
   title: '{page} · {program}',
   places: {
     guides: 'Guides',
+    modules: 'Modules',
     materials: 'Materials',
     tools: 'Tools',
     safety: 'Safety',

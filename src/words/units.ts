@@ -14,6 +14,7 @@ export const timeUnits = { day: 'd', hour: 'h', minute: 'min', second: 's' } as 
 export const nouns = {
   builder: { one: 'builder', many: 'builders' },
   day: { one: 'day', many: 'days' },
+  item: { one: 'item', many: 'items' },
   length: { one: 'length', many: 'lengths' },
   model: { one: 'model', many: 'models' },
   month: { one: 'month', many: 'months' },
@@ -21,8 +22,10 @@ export const nouns = {
   piece: { one: 'piece', many: 'pieces' },
   roll: { one: 'roll', many: 'rolls' },
   run: { one: 'run', many: 'runs' },
+  scale: { one: 'scale', many: 'scales' },
   sheet: { one: 'sheet', many: 'sheets' },
   spare: { one: 'spare', many: 'spares' },
+  station: { one: 'station', many: 'stations' },
   time: { one: 'time', many: 'times' },
   use: { one: 'use', many: 'uses' },
   'working-day': { one: 'working day', many: 'working days' },

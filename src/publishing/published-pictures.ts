@@ -1,21 +1,20 @@
-import type { Guide } from '../core/model/guide.ts';
 import type { PictureCopy } from './finish-photo.ts';
 import { safeFileName } from './paths.ts';
-import { pathOfPicture, type Pictures, picturesNamed } from './pictures.ts';
+import { type Illustrated, pathOfPicture, type Pictures, picturesNamed } from './pictures.ts';
 
-/** A picture of a guide as it is published: its copies by rising width, with their names in the guide's folder. */
+/** A picture as it is published: its copies by rising width, with their names in the folder of what shows it. */
 export type PublishedPicture = readonly PublishedCopy[];
 
 export interface PublishedCopy extends PictureCopy {
   readonly name: string;
 }
 
-/** The pictures that prose and checks of a guide name and that are there, by file as written. */
-export function picturesOf(guide: Guide, pictures: Pictures): ReadonlyMap<string, PublishedPicture> {
+/** The pictures that a guide or a module names and that are there, by file as written. */
+export function picturesOf(of: Illustrated, pictures: Pictures): ReadonlyMap<string, PublishedPicture> {
   const published = new Map<string, PublishedPicture>();
   const taken = new Set<string>();
-  for (const file of picturesNamed(guide)) {
-    const picture = pictures.get(pathOfPicture(guide, file));
+  for (const file of picturesNamed(of)) {
+    const picture = pictures.get(pathOfPicture(of, file));
     if (picture?.kind === 'drawing') published.set(file, named(picture.copies, file, '.svg', taken));
     if (picture?.kind === 'photo') published.set(file, named(picture.copies, file, '.jpg', taken));
   }

@@ -1,0 +1,121 @@
+import type { Module } from '../core/model/module.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { ReadWorkspace } from '../reading/read.ts';
+import { drawn } from '../rendering/drawn.ts';
+import { firstAtOnce } from '../rendering/figures.ts';
+import { htmlBytes } from '../rendering/html.ts';
+import { moduleOrder } from '../showing/figures/module-order.ts';
+import { drawOrder } from '../showing/module/draw-order.ts';
+import { showDay } from '../showing/module/show-day.ts';
+import { showModel } from '../showing/module/show-models.ts';
+import { showModule } from '../showing/module/show-module.ts';
+import { modulePage } from '../../templates/module-page.tsx';
+import { modulesPage } from '../../templates/modules-page.tsx';
+import type { Site } from '../../templates/page.tsx';
+import { isForStaff, renderModuleProse } from './module-prose.ts';
+import { rootFrom, safeFileName } from './paths.ts';
+import type { PlannedModule } from './planned-modules.ts';
+import type { Pictures } from './pictures.ts';
+import { picturesOf } from './published-pictures.ts';
+import type { Edition, Files } from './site.ts';
+
+/** What the pages of modules are made of. */
+export interface ModuleContext {
+  readonly site: Site;
+  readonly workspace: Workspace;
+  readonly read: ReadWorkspace;
+  readonly pictures: Pictures;
+  readonly edition: Edition;
+}
+
+/** The list of modules, and the page of each that trainees read. Empty where there is no module. */
+export function modulePages(modules: readonly PlannedModule[], context: ModuleContext): Files {
+  if (modules.length === 0) return new Map();
+  return new Map([
+    ['modules/index.html', htmlBytes(listPage(modules, context))],
+    ...modules.flatMap((planned) =>
+      [...traineeFiles(planned, context)].map(
+        ([name, bytes]) => [`${planned.folder}/${name}`, bytes] as const,
+      ),
+    ),
+  ]);
+}
+
+function listPage(modules: readonly PlannedModule[], { site, workspace }: ModuleContext) {
+  const written = modules.map(({ module }) => module);
+  return modulesPage({
+    site,
+    modules: modules.map(({ module, guides }) => ({
+      module: showModule(module),
+      href: `${module.id}/index.html`,
+      after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `${id}/index.html` })),
+      models: guides.map(({ line, folder }) => ({
+        title: line.title.text,
+        href: `../${folder}/index.html`,
+      })),
+    })),
+    ...(written.some(({ after }) => after.length > 0) ? { order: drawn(moduleOrder(drawOrder(written))) } : {}),
+  });
+}
+
+function modulesBefore({ after }: Module, { modules }: Workspace): readonly Module[] {
+  return after.flatMap((id) => modules[id] ?? []);
+}
+
+function traineeFiles(planned: PlannedModule, context: ModuleContext): Files {
+  const { module, folder, cohort, guides } = planned;
+  const { site, workspace, read, edition } = context;
+  const root = rootFrom(folder);
+  const pictures = picturesOf({ folder, of: forTrainees(module) }, context.pictures);
+  const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures);
+  const beside = filesBeside(module, read);
+  const view = {
+    site,
+    root,
+    module: withNames(showModule(module), beside),
+    day: showDay(module, cohort.agenda),
+    models: guides.map((guide, i) => ({
+      ...showModel(`models[${i}]`, guide, workspace),
+      href: `${root}${guide.folder}/index.html`,
+    })),
+    after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `../${id}/index.html` })),
+    sections: prose.all,
+    handOut: 'hand-out/index.html',
+    ...(edition === 'staff' ? { staffHref: 'session/index.html' } : {}),
+  };
+  return new Map([
+    ['index.html', htmlBytes(firstAtOnce(modulePage(view)))],
+    ...[...beside.values()].map(({ name, bytes }) => [name, bytes] as const),
+    ...[...pictures.values()].flat().map(({ name, bytes }) => [name, bytes] as const),
+  ]);
+}
+
+/** Without the pictures that stand in sections for instructors. */
+function forTrainees({ prose }: Module): Pick<Module, 'prose'> {
+  const images = prose.images.filter(({ section }) => !isForStaff(prose.sections[section]!));
+  return { prose: { ...prose, images } };
+}
+
+type Beside = ReadonlyMap<string, { readonly name: string; readonly bytes: Uint8Array }>;
+
+/** Texts and films that the preparation names and that lie beside the module, by the name that it gives them. */
+function filesBeside({ id, prepare }: Module, { files }: ReadWorkspace): Beside {
+  const named = prepare.flatMap(({ what, text }) => [what, ...(text === undefined ? [] : [text])]);
+  const there = named.flatMap((file) => {
+    const bytes = files[`modules/${id}/${file}`];
+    return bytes ? [[file, { name: safeFileName(file), bytes }] as const] : [];
+  });
+  return new Map(there);
+}
+
+function withNames(shown: ReturnType<typeof showModule>, beside: Beside): ReturnType<typeof showModule> {
+  const prepare = shown.prepare.map(({ file, text, ...item }) => {
+    const [ownFile, ownText] = [beside.get(file ?? ''), beside.get(text ?? '')];
+    return {
+      ...item,
+      ...(ownFile ? { file: ownFile.name } : {}),
+      ...(ownText ? { text: ownText.name } : {}),
+    };
+  });
+  return { ...shown, prepare };
+}

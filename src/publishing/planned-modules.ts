@@ -1,0 +1,57 @@
+import type { Module } from '../core/model/module.ts';
+import { usualLevel } from '../core/model/plan-at.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import { type CohortPlan, cohortOf } from '../core/plan/cohort/cohort.ts';
+import type { PlannedGuide } from './planned-guides.ts';
+
+/** A module with what its own people take, and the guides whose models they practise on. */
+export interface PlannedModule {
+  readonly module: Module;
+  /** From the edition's folder: `modules/knots-and-stitches`. */
+  readonly folder: string;
+  readonly cohort: CohortPlan;
+  /** Each once, in the order of the stations. */
+  readonly guides: readonly PlannedGuide[];
+}
+
+/** Every module, each behind those that come before it; else by title. */
+export function planModules(
+  workspace: Workspace,
+  guides: readonly PlannedGuide[],
+): readonly PlannedModule[] {
+  return inTeachingOrder(Object.values(workspace.modules)).map((module) => ({
+    module,
+    folder: `modules/${module.id}`,
+    cohort: cohortOf(module, workspace.guides),
+    guides: guidesOf(module, workspace, guides),
+  }));
+}
+
+function inTeachingOrder(modules: readonly Module[]): readonly Module[] {
+  const byId = new Map(modules.map((module) => [module.id, module]));
+  const depthOf = ({ after }: Module): number =>
+    Math.max(0, ...after.flatMap((id) => (byId.has(id) ? [depthOf(byId.get(id)!) + 1] : [])));
+  const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+  const depths = new Map(modules.map((module) => [module, depthOf(module)]));
+  return [...modules].sort(
+    (a, b) =>
+      depths.get(a)! - depths.get(b)! ||
+      order(a.title.toLowerCase(), b.title.toLowerCase()) ||
+      order(a.id, b.id),
+  );
+}
+
+function guidesOf(
+  { stations }: Module,
+  workspace: Workspace,
+  guides: readonly PlannedGuide[],
+): readonly PlannedGuide[] {
+  const named = stations.flatMap(({ models }) =>
+    models.flatMap(({ guide, level }) => {
+      const written = workspace.guides[guide];
+      const at = level ?? (written && usualLevel(written));
+      return guides.filter((planned) => planned.written.id === guide && planned.level === at);
+    }),
+  );
+  return [...new Set(named)];
+}

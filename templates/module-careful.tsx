@@ -1,0 +1,51 @@
+import type { ShownModel } from '../src/showing/module/show-models.ts';
+import { moduleWords } from '../src/words/modules.ts';
+import { pageWords } from '../src/words/pages.ts';
+import { cautionPanel } from './caution.tsx';
+import type { Markup } from './page.tsx';
+import { part } from './part.tsx';
+import { shows } from './place.ts';
+
+const { models: words, trainee } = moduleWords;
+
+/** What of the models of a session can hurt: cautions first, then each model with what is in it and its dangers. */
+export function moduleCareful(models: readonly ShownModel[], remark: string): Markup {
+  const cautions = models.flatMap((model) => model.cautions);
+  return part(
+    'careful',
+    trainee.careful,
+    <>
+      {cautions.length > 0 ? (
+        <ul class="cautions">{cautions.map((caution) => cautionPanel(caution))}</ul>
+      ) : null}
+      {models.length > 0 ? <ul class="in-models">{models.map(modelDangers)}</ul> : null}
+      <p class="defers">{pageWords.defers}</p>
+    </>,
+    <p>{remark}</p>,
+  );
+}
+
+function modelDangers({ title, level, contains, hazards, electrosurgery }: ShownModel): Markup {
+  return (
+    <li>
+      <h3>
+        <span {...shows(title)} />
+        {level ? <span class="level" {...shows(level)} /> : null}
+      </h3>
+      <p>
+        <strong {...shows(contains)} />
+      </p>
+      {hazards.length > 0 ? (
+        <>
+          <p class="hazards-of">{words.hazards}</p>
+          <ul class="plain">
+            {hazards.map((hazard) => (
+              <li {...shows(hazard)} />
+            ))}
+          </ul>
+        </>
+      ) : null}
+      <p class="electrosurgery" {...shows(electrosurgery)} />
+    </li>
+  );
+}
