@@ -14,6 +14,7 @@ export const timeUnits = { day: 'd', hour: 'h', minute: 'min', second: 's' } as 
 export const nouns = {
   builder: { one: 'builder', many: 'builders' },
   day: { one: 'day', many: 'days' },
+  group: { one: 'group', many: 'groups' },
   item: { one: 'item', many: 'items' },
   length: { one: 'length', many: 'lengths' },
   model: { one: 'model', many: 'models' },
@@ -21,8 +22,10 @@ export const nouns = {
   person: { one: 'person', many: 'people' },
   piece: { one: 'piece', many: 'pieces' },
   roll: { one: 'roll', many: 'rolls' },
+  round: { one: 'round', many: 'rounds' },
   run: { one: 'run', many: 'runs' },
   scale: { one: 'scale', many: 'scales' },
+  seat: { one: 'seat', many: 'seats' },
   sheet: { one: 'sheet', many: 'sheets' },
   spare: { one: 'spare', many: 'spares' },
   station: { one: 'station', many: 'stations' },

@@ -1,7 +1,9 @@
 import type { Guide } from '../../model/guide.ts';
 import type { ModelsAtStation, Module, People, Station } from '../../model/module.ts';
-import { exact, floor } from '../../quantity/exact.ts';
+import type { Rational } from '../../model/values.ts';
+import { exact, floor, one } from '../../quantity/exact.ts';
 import type { DemandLine } from '../demand.ts';
+import { howMany } from '../demand/how-many.ts';
 import { type Agenda, agendaOf } from './agenda.ts';
 import { groupSizes } from './groups.ts';
 import { modelsNeeded } from './models-needed.ts';
@@ -12,13 +14,19 @@ export interface CohortSettings {
   /** How many of each kind of people, by id. */
   readonly people?: Readonly<Record<string, number>>;
   readonly instructors?: number;
+  /** Share of spares, of models and of parts; none where left out. */
+  readonly spares?: Rational;
 }
 
 /** What a session of some people takes. */
 export interface CohortPlan {
   readonly people: readonly (People & { readonly groups: readonly number[] })[];
+  /** Those who go round, the largest first: groups of the timetable, by their index. */
+  readonly groups: readonly { readonly people: string; readonly size: number }[];
   readonly agenda: Agenda;
-  /** Models of each guide and level, before spares. */
+  /** Seats of each station, by its id. */
+  readonly seats: ReadonlyMap<string, number>;
+  /** Models of each guide and level. */
   readonly models: readonly ModelNeed[];
   /** Instructors that the ratio and the led stations ask for, and how many there are. */
   readonly instructors: { readonly needed: number; readonly there?: number };
@@ -30,9 +38,14 @@ export interface CohortPlan {
 export interface ModelNeed {
   readonly guide: string;
   readonly level?: string;
+  /** Without spares. */
   readonly models: number;
-  /** Parts that wear sooner than the rest: so many of them in all. */
-  readonly parts: readonly { readonly part: string; readonly count: number }[];
+  /** Of those, the ones that nobody practises on. */
+  readonly besides: ModelsAtStation['besides'];
+  /** On top of them. */
+  readonly spares: number;
+  /** Parts that wear sooner than the rest: so many of them in all, and their spares beyond those of the models. */
+  readonly parts: readonly { readonly part: string; readonly count: number; readonly spares: number }[];
 }
 
 /**
@@ -47,16 +60,22 @@ export function cohortOf(
 ): CohortPlan {
   const people = peopleOf(module, settings);
   const trainees = people.filter(({ as }) => as.includes('trainees'));
-  const groups = trainees.flatMap((kind) => kind.groups).sort((a, b) => b - a);
+  const groups = trainees
+    .flatMap((kind) => kind.groups.map((size) => ({ people: kind.id, size })))
+    .sort((a, b) => b.size - a.size);
+  const largest = groups[0]?.size ?? 0;
+  const sizes = groups.map(({ size }) => size);
   const uses = module.stations.flatMap((station) => station.models.map((models) => ({ station, models })));
   const needs = uses.flatMap(({ station, models }) => needOf(station, models, people, guides[models.guide]));
   const there = settings.instructors ?? module.cohort.instructors;
   return {
     people,
-    agenda: agendaOf(module, groups),
-    models: summed(needs),
+    groups,
+    agenda: agendaOf(module, sizes),
+    seats: new Map(module.stations.map((station) => [station.id, seatsOf(station, largest)])),
+    models: summed(needs).map((need) => withSpares(need, settings.spares ?? '0')),
     instructors: { needed: instructorsFor(module, trainees), ...(there === undefined ? {} : { there }) },
-    tools: toolsOf(module, groups[0] ?? 0),
+    tools: toolsOf(module, largest),
   };
 }
 
@@ -67,13 +86,18 @@ function peopleOf({ cohort }: Module, { people = {} }: CohortSettings): CohortPl
   });
 }
 
+/** A need before its spares are counted. */
+interface Worn extends Omit<ModelNeed, 'parts' | 'spares'> {
+  readonly parts: readonly { readonly part: string; readonly count: number }[];
+}
+
 /** Those who practise: each kind wears out its own. */
 function needOf(
   station: Station,
   { guide, level, uses, share, besides }: ModelsAtStation,
   people: CohortPlan['people'],
   of: Guide | undefined,
-): readonly ModelNeed[] {
+): readonly Worn[] {
   if (!of) return [];
   const practising = people.filter(
     ({ as, count }) => count > 0 && (as.includes('trainees') || as.includes('try-out')),
@@ -88,8 +112,14 @@ function needOf(
   const parts = of.parts.map(({ id, lasts }) => ({ part: id, count: worn(usesOf(lasts)) + extra }));
   const counts = parts.length > 0 ? parts.map(({ count }) => count) : [worn(usesOf(of.lasts)) + extra];
   const models = Math.min(...counts);
-  const own = level === undefined ? {} : { level };
-  return [{ guide, ...own, models, parts: parts.filter(({ count }) => count > models) }];
+  const own = levelOf(of, level);
+  return [{ guide, ...own, models, besides, parts: parts.filter(({ count }) => count > models) }];
+}
+
+/** The level that is meant where none is named. */
+function levelOf({ levels }: Guide, level: string | undefined): { readonly level?: string } {
+  const meant = level ?? (levels.find(({ usual }) => usual) ?? levels[0])?.id;
+  return meant === undefined ? {} : { level: meant };
 }
 
 /** Whole uses; what nobody says wears out never does. */
@@ -97,8 +127,8 @@ function usesOf(lasts: string | undefined): number {
   return lasts === undefined ? Infinity : Math.max(1, floor(exact(lasts)));
 }
 
-function summed(needs: readonly ModelNeed[]): readonly ModelNeed[] {
-  const byKey = new Map<string, ModelNeed>();
+function summed(needs: readonly Worn[]): readonly Worn[] {
+  const byKey = new Map<string, Worn>();
   for (const need of needs) {
     const key = `${need.guide} ${need.level ?? ''}`;
     const before = byKey.get(key);
@@ -107,13 +137,28 @@ function summed(needs: readonly ModelNeed[]): readonly ModelNeed[] {
   return [...byKey.values()];
 }
 
-function together(one: ModelNeed, other: ModelNeed): ModelNeed {
-  const models = one.models + other.models;
-  const named = [...new Set([...one.parts, ...other.parts].map(({ part }) => part))];
-  const countIn = ({ parts, models: all }: ModelNeed, part: string): number =>
+function together(first: Worn, other: Worn): Worn {
+  const models = first.models + other.models;
+  const named = [...new Set([...first.parts, ...other.parts].map(({ part }) => part))];
+  const countIn = ({ parts, models: all }: Worn, part: string): number =>
     parts.find((own) => own.part === part)?.count ?? all;
-  const parts = named.map((part) => ({ part, count: countIn(one, part) + countIn(other, part) }));
-  return { ...one, models, parts };
+  const parts = named.map((part) => ({ part, count: countIn(first, part) + countIn(other, part) }));
+  return { ...first, models, besides: bothOf(first.besides, other.besides), parts };
+}
+
+function bothOf(first: Worn['besides'], other: Worn['besides']): Worn['besides'] {
+  const kinds = Object.keys({ ...first, ...other }) as (keyof Worn['besides'])[];
+  return Object.fromEntries(kinds.map((kind) => [kind, (first[kind] ?? 0) + (other[kind] ?? 0)]));
+}
+
+/** As a plan of the demand counts them: of whole models, and of the parts beyond those. */
+function withSpares(need: Worn, rate: Rational): ModelNeed {
+  const sparesOf = (count: number): number => howMany(count, 0, one, exact(rate)).spares;
+  return {
+    ...need,
+    spares: sparesOf(need.models),
+    parts: need.parts.map((part) => ({ ...part, spares: sparesOf(part.count - need.models) })),
+  };
 }
 
 /** One for each so many trainees, and one at each led station where the trainees are fewer. */

@@ -41,7 +41,9 @@ describe('models', () => {
   const block = (lasts: string) => ({ block: aGuide('block', { lasts }) });
 
   it('that stay at their seat: 2 seats x 30 uses, 12 uses a model', () => {
-    expect(cohortOf(at({}), block('12')).models).toEqual([{ guide: 'block', models: 6, parts: [] }]);
+    expect(cohortOf(at({}), block('12')).models).toEqual([
+      { guide: 'block', models: 6, besides: {}, spares: 0, parts: [] },
+    ]);
   });
 
   it('for a demonstration and a pilot come on top', () => {
@@ -69,10 +71,27 @@ describe('models', () => {
       ],
     });
     const { models } = cohortOf(at({ share: 'mixed' }), { block: frame });
-    expect(models).toEqual([{ guide: 'block', models: 2, parts: [{ part: 'skin', count: 15 }] }]);
+    expect(models).toEqual([
+      { guide: 'block', models: 2, besides: {}, spares: 0, parts: [{ part: 'skin', count: 15, spares: 0 }] },
+    ]);
     expect(demandOf(models)).toEqual([
       { guide: 'block', wanted: 2 },
       { guide: 'block', part: 'skin', wanted: 13 },
+    ]);
+    // one spare frame at least; a tenth of 13 skins is 2
+    const [spare] = cohortOf(at({ share: 'mixed' }), { block: frame }, { spares: '1/10' }).models;
+    expect(spare).toMatchObject({ spares: 1, parts: [{ spares: 2 }] });
+  });
+
+  it('of the usual level stand together, whether or not the level is named', () => {
+    const levels = [
+      { id: 'shallow', name: 'Shallow', usual: false },
+      { id: 'deep', name: 'Deep', usual: true },
+    ];
+    const named = [seatPolicy, { ...seatPolicy, level: 'deep', besides: { demonstration: 1 } }];
+    const module = aModule({ stations: [aStation('a', { models: named })] });
+    expect(cohortOf(module, { block: aGuide('block', { levels, lasts: '12' }) }).models).toEqual([
+      { guide: 'block', level: 'deep', models: 13, besides: { demonstration: 1 }, spares: 0, parts: [] },
     ]);
   });
 });

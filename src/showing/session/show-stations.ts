@@ -1,0 +1,74 @@
+import type { Module, Station } from '../../core/model/module.ts';
+import type { Workspace } from '../../core/model/workspace.ts';
+import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import { exact } from '../../core/quantity/exact.ts';
+import { secondsOf } from '../../core/time/minutes.ts';
+import { sessionWords } from '../../words/session.ts';
+import { asSentence } from '../author-text.ts';
+import { counted, fill } from '../fill.ts';
+import { toolName } from '../names.ts';
+import { showCount } from '../numbers.ts';
+import { shown } from '../shown.ts';
+import { showDuration } from '../times.ts';
+import { guideName, stationName } from './session-names.ts';
+import type { ShownStation } from './shown-session.ts';
+
+const words = sessionWords.station;
+
+/** Each station: how many sit where, on what, with what. */
+export function showStations(
+  key: string,
+  module: Module,
+  cohort: CohortPlan,
+  workspace: Workspace,
+): readonly ShownStation[] {
+  return module.stations.map((station) =>
+    showStation(`${key}.${station.id}`, station, cohort.seats.get(station.id) ?? 0, workspace),
+  );
+}
+
+function showStation(key: string, station: Station, seats: number, workspace: Workspace): ShownStation {
+  const { id, led, reset, meanwhile } = station;
+  return {
+    id,
+    name: shown(`${key}.name`, stationName(station)),
+    seats: shown(`${key}.seats`, seatsText(seats, station.atOne)),
+    takes: shown(`${key}.takes`, takesText(station)),
+    reset: shown(`${key}.reset`, reset ? fill(words.reset, { time: showDuration(reset) }) : ''),
+    led,
+    ledSays: shown(`${key}.ledSays`, led ? words.led : words.alone),
+    models: station.models.map((models, i) => ({
+      guide: models.guide,
+      ...(models.level === undefined ? {} : { level: models.level }),
+      says: shown(`${key}.models[${i}].says`, usesText(models, workspace)),
+    })),
+    tools: station.tools.map(({ use, count, each }, i) => {
+      const sets = { seat: seats, person: seats * station.atOne, station: 1 }[each];
+      const texts = { count: showCount(count * sets), tool: toolName(use, workspace) };
+      return shown(`${key}.tools[${i}]`, fill(words.tool, texts));
+    }),
+    meanwhile: meanwhile.map((what, i) => shown(`${key}.meanwhile[${i}]`, asSentence(what))),
+  };
+}
+
+function seatsText(count: number, atOne: number): string {
+  const seats = counted(count, 'seat');
+  return atOne === 1
+    ? fill(words.seats, { seats })
+    : fill(words.seatsOfMany, { seats, people: counted(atOne, 'person') });
+}
+
+function takesText({ takes, changeOver }: Station): string {
+  const time = showDuration(takes);
+  return secondsOf(changeOver).equals(exact(0))
+    ? fill(words.takesAlone, { time })
+    : fill(words.takes, { time, change: showDuration(changeOver) });
+}
+
+function usesText({ guide, level, uses, share }: Station['models'][number], workspace: Workspace): string {
+  return fill(words.uses, {
+    model: guideName(workspace, guide, level),
+    uses: counted(uses, 'use'),
+    share: sessionWords.shares[share],
+  });
+}

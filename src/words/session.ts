@@ -1,0 +1,87 @@
+/** What is said of a module's session: who is where when, what stands ready, and what does not fit. */
+export const sessionWords = {
+  facts: { booked: 'Booked', begins: 'Begins', where: 'Where', instructors: 'Instructors' },
+
+  people: {
+    some: '{count} {kind}',
+    one: '{kind}: 1',
+    inGroups: '{people} in {groups}: {sizes}',
+    oneGroup: '{people} in one group',
+    /** What each kind is there for. */
+    as: {
+      trainees: 'practise',
+      raters: 'rate',
+      'try-out': 'try the models out',
+      pilot: 'try the session out',
+    },
+  },
+  group: 'Group {n}',
+
+  /** From the beginning of the session, or by the clock where its start is known: "0:15–0:30", "13:15–13:30". */
+  clock: '{hours}:{minutes}',
+  range: '{from}–{to}',
+
+  circuit: {
+    says: '{rounds} of {round}, {change} to change: {all} in all.',
+    saysOne: '{rounds} of {round}.',
+    round: 'Round {n}',
+    rest: 'Rest',
+    rests: 'rests',
+    rounds: 'Round',
+    time: 'Time',
+    group: 'Group',
+  },
+
+  station: {
+    seats: '{seats}, one person at each',
+    seatsOfMany: '{seats}, {people} at each',
+    takes: '{time}, {change} to change',
+    takesAlone: '{time}',
+    reset: '{time} to set it up again',
+    led: 'An instructor leads it.',
+    alone: 'Nobody leads it.',
+    uses: '{model}: {uses} each; {share}',
+    tool: '{count} × {tool}',
+  },
+  /** How people share models. */
+  shares: {
+    mixed: 'anybody on any model',
+    whole: 'each person on one model, and others after',
+    seat: 'a model stays at its seat until it is worn',
+    own: 'a model for each person',
+  },
+
+  models: {
+    besides: {
+      demonstration: '{n} for the demonstration',
+      pilot: '{n} for the pilot',
+      assessment: '{n} to be judged on',
+    },
+    practice: '{n} to practise on',
+    spares: '{spares}',
+    /** All of a part, those of whole models among them. */
+    part: '{part}: {count} in all, {on} of them on the models',
+  },
+
+  instructors: {
+    needed: '{needed} needed',
+    there: '{there} there, {needed} needed',
+    ratio: '1 for at most {ratio} trainees',
+    led: '{stations} led',
+  },
+
+  tools: { atOnce: '{count} at once', none: 'not known' },
+
+  /** What does not fit, or is not known. */
+  notes: {
+    noSession: 'No time is booked: when things happen is not known.',
+    noTime: '“{item}” has no time.',
+    over: 'It does not fit: the agenda takes {takes}, and {booked} are booked. That is {over} too much.',
+    under: 'The agenda takes {takes} of the {booked} booked; {left} are left over.',
+    nobody: 'Nobody comes to practise.',
+    fewSeats: 'At “{station}” {places} of a group of {group} have a place at once; the others take turns.',
+    fewInstructors: 'Too few instructors: {needed} are needed, and {there} are there.',
+    resetTooLong: '“{station}” takes {reset} to set up again, and there are {change} to change.',
+    noGuide: 'The guide “{guide}” is not there: its models are not counted.',
+  },
+} as const;

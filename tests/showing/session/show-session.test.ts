@@ -1,0 +1,163 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { readWorkspace } from '../../../src/index.ts';
+import type { Module } from '../../../src/core/model/module.ts';
+import type { Workspace } from '../../../src/core/model/workspace.ts';
+import { type CohortSettings, cohortOf } from '../../../src/core/plan/cohort/cohort.ts';
+import { showSession } from '../../../src/showing/session/show-session.ts';
+import type { ShownSession } from '../../../src/showing/session/shown-session.ts';
+import { aModule, aStation } from '../../core/plan/cohort/a-module.ts';
+import { time } from '../../core/plan/a-workspace.ts';
+import { bench } from '../bench.ts';
+import { leavesOf } from '../leaves.ts';
+
+const item = (id: string, more: object = {}) => ({ id, stations: [], script: [], ...more });
+const circuit = ['a', 'b', 'c', 'd', 'e'];
+const stations = circuit.map((id) => aStation(id));
+const booked = (hours: string, agenda: NonNullable<Module['session']>['agenda']) => ({
+  session: { booked: time(hours), agenda },
+});
+const day = aModule({
+  stations,
+  ...booked('3 h 20 min', [
+    item('brief', { takes: time('15 min'), script: ['for training only'] }),
+    item('circuit', { stations: circuit }),
+    item('debrief', { takes: 'the rest' as const }),
+  ]),
+});
+const shownOf = (module: Module, settings: CohortSettings = {}, view = {}): ShownSession =>
+  showSession(module, cohortOf(module, {}, settings), bench, view);
+const grid = ({ circuits }: ShownSession): readonly (readonly string[])[] =>
+  circuits[0]!.rounds.map(({ time: at, cells }) => [at.text, ...cells.map(({ text }) => text)]);
+const notes = (shown: ShownSession): readonly string[] =>
+  shown.notes.map(({ text }) => text.replaceAll('\u00a0', ' '));
+
+// Worked by hand: 20 in groups of 4 at 5 stations of 25 min with 5 min to change, from minute 15 on.
+describe('a session of 20 trainees', () => {
+  it('has its timetable from the beginning of the session', () => {
+    const shown = shownOf(day);
+    expect(shown.agenda.map(({ time: at }) => at.text)).toEqual(['0:00–0:15', '0:15–2:40', '2:40–3:20']);
+    expect(grid(shown)).toEqual([
+      ['0:15–0:40', 'Group 1', 'Group 2', 'Group 3', 'Group 4', 'Group 5'],
+      ['0:45–1:10', 'Group 5', 'Group 1', 'Group 2', 'Group 3', 'Group 4'],
+      ['1:15–1:40', 'Group 4', 'Group 5', 'Group 1', 'Group 2', 'Group 3'],
+      ['1:45–2:10', 'Group 3', 'Group 4', 'Group 5', 'Group 1', 'Group 2'],
+      ['2:15–2:40', 'Group 2', 'Group 3', 'Group 4', 'Group 5', 'Group 1'],
+    ]);
+  });
+
+  it('has it by the clock where it is known when it begins, past midnight too', () => {
+    expect(grid(shownOf(day, {}, { starts: 780 })).map(([at]) => at)).toEqual([
+      '13:15–13:40',
+      '13:45–14:10',
+      '14:15–14:40',
+      '14:45–15:10',
+      '15:15–15:40',
+    ]);
+    expect(shownOf(day, {}, { starts: 1430 }).agenda[0]!.time.text).toBe('23:50–00:05');
+  });
+
+  it('tells each group where it is', () => {
+    const [, second] = shownOf(day).circuits[0]!.groups;
+    expect(second!.size.text).toBe('4 trainees');
+    expect(second!.places.map(({ place }) => place.text)).toEqual(['B', 'C', 'D', 'E', 'A']);
+  });
+
+  it('says who comes, in groups as even as can be', () => {
+    expect(shownOf(day, { people: { trainees: 18 } }).people[0]!.says.text).toBe(
+      '18 trainees in 5\u00a0groups: 4, 4, 4, 3, 3',
+    );
+    expect(shownOf(day, { people: { trainees: 1 } }).people[0]!.says.text).toBe('trainees: 1');
+  });
+});
+
+describe('what does not fit is said', () => {
+  it('21 trainees: a sixth group rests, and 15 + 175 of 200 min fit; in 3 h they would not', () => {
+    const shown = shownOf(day, { people: { trainees: 21 } });
+    expect(shown.circuits[0]!.columns.at(-1)).toMatchObject({ isRest: true, name: { text: 'Rest' } });
+    expect(grid(shown).map((row) => row.at(-1))).toEqual([
+      'Group 6',
+      'Group 5',
+      'Group 4',
+      'Group 3',
+      'Group 2',
+      'Group 1',
+    ]);
+    expect(notes(shown)).toEqual([]);
+    const short = { ...day, session: { ...day.session!, booked: time('3 h') } };
+    expect(notes(shownOf(short, { people: { trainees: 21 } }))).toEqual([
+      'It does not fit: the agenda takes 3 h 10 min, and 3 h are booked. That is 10 min too much.',
+    ]);
+  });
+
+  it('time left over, no time at all, an item without a time, and nobody to practise', () => {
+    const brief = aModule(booked('1 h', [item('brief', { takes: time('15 min') }), item('talk')]));
+    expect(notes(shownOf(brief))).toEqual([
+      '“Talk” has no time.',
+      'The agenda takes 15 min of the 1 h booked; 45 min are left over.',
+    ]);
+    expect(notes(shownOf(aModule()))).toEqual(['No time is booked: when things happen is not known.']);
+    expect(notes(shownOf(day, { people: { trainees: 0 } }))[0]).toBe('Nobody comes to practise.');
+  });
+
+  it('too few instructors, too few seats, a reset longer than the change-over, a guide that is not there', () => {
+    const models = [{ guide: 'gone', uses: 1, share: 'mixed' as const, besides: {} }];
+    const module = aModule({
+      cohort: { ...day.cohort, ratio: 8, instructors: 2 },
+      stations: [aStation('a', { seats: 1, reset: time('6 min'), models })],
+      ...booked('2 h 25 min', [item('turns', { stations: ['a'] })]),
+    });
+    expect(notes(shownOf(module))).toEqual([
+      'Too few instructors: 3 are needed, and 2 are there.',
+      'At “A” 2 of a group of 4 have a place at once; the others take turns.',
+      '“A” takes 6 min to set up again, and there are 5 min to change.',
+      'The guide “gone” is not there: its models are not counted.',
+    ]);
+  });
+});
+
+describe('the demo', () => {
+  let workspace: Workspace;
+  beforeAll(async () => {
+    workspace = (await readWorkspace('content/quillmoor')).workspace!;
+  });
+
+  const demoOf = (id: string, settings: CohortSettings = {}, view = {}): ShownSession => {
+    const module = workspace.modules[id]!;
+    const cohort = cohortOf(module, workspace.guides, { spares: workspace.program.spares, ...settings });
+    return showSession(module, cohort, workspace, view);
+  };
+
+  // 18 in groups of 5 are 5, 5, 4, 4. Skins last 4 uses: ceil(18 / 4) = 5, 3 on frames and 2 more; with one spare
+  // frame and one spare skin there are 7 skins.
+  it('half a day: 18 in 4 groups, every model with its spare', () => {
+    const shown = demoOf('emergency-procedures-day');
+    expect(shown.people[0]!.says.text).toBe('18 trainees in 4\u00a0groups: 5, 5, 4, 4');
+    expect(shown.models[0]).toMatchObject({
+      count: { text: '4\u00a0models' },
+      of: { text: '3 to practise on and 1\u00a0spare' },
+      parts: [{ text: 'Skin: 7 in all, 4 of them on the models' }],
+    });
+    expect(shown.instructors.says.text).toBe('3 there, 3 needed');
+    expect(shown.notes).toEqual([]);
+  });
+
+  it('every text has a key of its own and is proper, for any number of people', () => {
+    const ids = fc.constantFrom(...Object.keys(workspace.modules));
+    const people = fc.integer({ min: 0, max: 60 });
+    const starts = fc.option(fc.integer({ min: 0, max: 1439 }), { nil: undefined });
+    fc.assert(
+      fc.property(ids, people, starts, (id, trainees, from) => {
+        const shown = demoOf(id, { people: { trainees } }, from === undefined ? {} : { starts: from });
+        const leaves = leavesOf(shown);
+        expect(new Set(leaves.map(({ key }) => key)).size).toBe(leaves.length);
+        for (const { key, text } of leaves) {
+          expect(key).toMatch(/^session\./);
+          expect(text, key).not.toMatch(/NaN|undefined|null|Infinity|\[object|[{}]/);
+          expect(text, key).not.toMatch(/\d (?:min|h|d|s)(?![\p{L}\d])/u);
+          expect(text, key).toBe(text.trim());
+        }
+      }),
+    );
+  });
+});
