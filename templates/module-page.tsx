@@ -76,7 +76,14 @@ function partsOf(view: ModuleView): readonly PagePart[] {
     ['careful', words.careful, moduleCareful(view.models, words.carefulSays)],
     ['about', words.about, about(under(''))],
     ['aims', words.aims, aims(module)],
-    ['prepare', words.prepare, prepare(view, sections.filter(({ id }) => toRead.has(id)))],
+    [
+      'prepare',
+      words.prepare,
+      prepare(
+        view,
+        sections.filter(({ id }) => toRead.has(id)),
+      ),
+    ],
     ['day', words.day, day(view)],
     ['models', words.models, models(view, under(words.models))],
     ['judged', words.judged, judged(module, under(words.judged))],

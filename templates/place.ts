@@ -1,7 +1,9 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { type FigureName, figures } from '../src/showing/figures/figures.ts';
+import { sessionFigures } from '../src/showing/figures/session-figures.ts';
 import type { Tree } from '../src/showing/figures/tree.ts';
+import type { ShownCircuit } from '../src/showing/session/shown-session.ts';
 import { type Shown, shown } from '../src/showing/shown.ts';
 import { drawn } from '../src/rendering/drawn.ts';
 import type { Markup } from './page.tsx';
@@ -90,6 +92,14 @@ export function draws<N extends FigureName>(
   data: Parameters<(typeof figures)[N]>[0] | undefined,
 ): Element {
   const draw = figures[name] as (data: Parameters<(typeof figures)[N]>[0]) => Tree;
-  const { properties, ...picture } = data ? drawn(draw(data)) : h('div');
+  return placeDrawn(data ? drawn(draw(data)) : h('div'), name, key);
+}
+
+/** The same of a table that follows the people of a session. */
+export function tabulates(name: keyof typeof sessionFigures, key: string, circuit: ShownCircuit): Element {
+  return placeDrawn(drawn(sessionFigures[name](circuit)), name, key);
+}
+
+function placeDrawn({ properties, ...picture }: Element, name: string, key: string): Element {
   return { ...picture, properties: { ...properties, dataDraws: key, dataFigure: name } };
 }

@@ -40,8 +40,22 @@ interface SheetParts {
  * A sheet as a document of its own. `head.css` beside it has what is of this sheet alone: what stands in the margins of
  * each printed page, or where labels lie.
  */
-export function sheetDocument(
-  { language, root, back, line, plan }: SheetFacts,
+export function sheetDocument({ line, plan, ...frame }: SheetFacts, parts: SheetParts): Root {
+  const of = { name: line.title.text, backTo: sheetWords.back, defers: plan.defers };
+  return sheetOf({ ...frame, ...of }, parts);
+}
+
+/** What a sheet belongs to, a guide or a module, and the way back to its page. */
+export interface SheetFrame extends Pick<SheetFacts, 'language' | 'root' | 'back'> {
+  readonly name: string;
+  readonly backTo: string;
+  readonly defers: Shown;
+  /** Below `styles/`, besides that of all sheets. */
+  readonly style?: string;
+}
+
+export function sheetOf(
+  { language, root, back, name, backTo, defers, style }: SheetFrame,
   { title, kind, script, controls, main, defersAbove }: SheetParts,
 ): Root {
   return documentOf(
@@ -51,20 +65,22 @@ export function sheetDocument(
       {securityPolicy()}
       <meta charset="utf-8" />
       <meta name="viewport" content="width=device-width, initial-scale=1" />
-      <title>{`${title}: ${line.title.text}`}</title>
+      <title>{`${title}: ${name}`}</title>
       <meta name="color-scheme" content="light" />
-      <link rel="stylesheet" href={`${root}styles/sheet.css`} />
+      {['sheet.css', ...(style === undefined ? [] : [style])].map((file) => (
+        <link rel="stylesheet" href={`${root}styles/${file}`} />
+      ))}
       <link rel="stylesheet" href="head.css" />
-      {['bench.js', ...(script === undefined ? [] : [script])].map((name) => (
-        <script src={`${root}scripts/${name}`} defer />
+      {['bench.js', ...(script === undefined ? [] : [script])].map((file) => (
+        <script src={`${root}scripts/${file}`} defer />
       ))}
     </head>,
     <body>
       <nav class="on-screen" aria-label={pageWords.mainNav}>
-        <a href={back}>{sheetWords.back}</a>
+        <a href={back}>{backTo}</a>
         <span>{sheetWords.howToPrint}</span>
         {printButton()}
-        {defersAbove ? <p class="defers" {...shows(plan.defers)} /> : null}
+        {defersAbove ? <p class="defers" {...shows(defers)} /> : null}
       </nav>
       {controls ?? null}
       <main class={`sheet ${kind}`}>{main}</main>

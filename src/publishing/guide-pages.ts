@@ -25,7 +25,10 @@ export function guidePages(
 ): Files {
   const files = new Map<string, Uint8Array>();
   const pictures = new Map(
-    Object.values(workspace.guides).map((guide) => [guide.id, picturesOf({ folder: `guides/${guide.id}`, of: guide }, finished)]),
+    Object.values(workspace.guides).map((guide) => [
+      guide.id,
+      picturesOf({ folder: `guides/${guide.id}`, of: guide }, finished),
+    ]),
   );
   for (const [id, ofGuide] of pictures) {
     for (const { name, bytes } of [...ofGuide.values()].flat()) files.set(`guides/${id}/${name}`, bytes);

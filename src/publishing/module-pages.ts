@@ -6,37 +6,26 @@ import { firstAtOnce } from '../rendering/figures.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { moduleOrder } from '../showing/figures/module-order.ts';
 import { drawOrder } from '../showing/module/draw-order.ts';
-import { showDay } from '../showing/module/show-day.ts';
-import { showModel } from '../showing/module/show-models.ts';
 import { showModule } from '../showing/module/show-module.ts';
 import { modulePage } from '../../templates/module-page.tsx';
 import { modulesPage } from '../../templates/modules-page.tsx';
-import type { Site } from '../../templates/page.tsx';
+import type { ModuleContext } from './module-context.ts';
+import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
 import { isForStaff, renderModuleProse } from './module-prose.ts';
+import { moduleSheetFiles } from './module-sheets.ts';
 import { rootFrom, safeFileName } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
-import type { Pictures } from './pictures.ts';
 import { picturesOf } from './published-pictures.ts';
-import type { Edition, Files } from './site.ts';
+import { sessionFiles } from './session-pages.ts';
+import type { Files } from './site.ts';
 
-/** What the pages of modules are made of. */
-export interface ModuleContext {
-  readonly site: Site;
-  readonly workspace: Workspace;
-  readonly read: ReadWorkspace;
-  readonly pictures: Pictures;
-  readonly edition: Edition;
-}
-
-/** The list of modules, and the page of each that trainees read. Empty where there is no module. */
+/** The list of modules, the page of each that trainees read, and for staff what they need to run it. */
 export function modulePages(modules: readonly PlannedModule[], context: ModuleContext): Files {
   if (modules.length === 0) return new Map();
   return new Map([
     ['modules/index.html', htmlBytes(listPage(modules, context))],
     ...modules.flatMap((planned) =>
-      [...traineeFiles(planned, context)].map(
-        ([name, bytes]) => [`${planned.folder}/${name}`, bytes] as const,
-      ),
+      [...filesOf(planned, context)].map(([name, bytes]) => [`${planned.folder}/${name}`, bytes] as const),
     ),
   ]);
 }
@@ -54,7 +43,9 @@ function listPage(modules: readonly PlannedModule[], { site, workspace }: Module
         href: `../${folder}/index.html`,
       })),
     })),
-    ...(written.some(({ after }) => after.length > 0) ? { order: drawn(moduleOrder(drawOrder(written))) } : {}),
+    ...(written.some(({ after }) => after.length > 0)
+      ? { order: drawn(moduleOrder(drawOrder(written))) }
+      : {}),
   });
 }
 
@@ -62,29 +53,37 @@ function modulesBefore({ after }: Module, { modules }: Workspace): readonly Modu
   return after.flatMap((id) => modules[id] ?? []);
 }
 
-function traineeFiles(planned: PlannedModule, context: ModuleContext): Files {
-  const { module, folder, cohort, guides } = planned;
+function filesOf(planned: PlannedModule, context: ModuleContext): Files {
+  const { site, workspace, edition } = context;
+  const parts = showModuleParts(planned, workspace);
+  const isForStaff = edition === 'staff';
+  return new Map([
+    ...traineeFiles(planned, parts, context),
+    ...moduleSheetFiles(parts, isForStaff, site.language, site.program),
+    ...(isForStaff ? sessionFiles(planned, parts, context) : []),
+  ]);
+}
+
+function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {
+  const { module, folder, guides } = planned;
   const { site, workspace, read, edition } = context;
   const root = rootFrom(folder);
   const pictures = picturesOf({ folder, of: forTrainees(module) }, context.pictures);
   const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures);
   const beside = filesBeside(module, read);
-  const view = {
+  const page = modulePage({
     site,
     root,
-    module: withNames(showModule(module), beside),
-    day: showDay(module, cohort.agenda),
-    models: guides.map((guide, i) => ({
-      ...showModel(`models[${i}]`, guide, workspace),
-      href: `${root}${guide.folder}/index.html`,
-    })),
+    module: withNames(parts.module, beside),
+    day: parts.day,
+    models: guides.map(({ folder }, i) => ({ ...parts.models[i]!, href: `${root}${folder}/index.html` })),
     after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `../${id}/index.html` })),
     sections: prose.all,
     handOut: 'hand-out/index.html',
     ...(edition === 'staff' ? { staffHref: 'session/index.html' } : {}),
-  };
+  });
   return new Map([
-    ['index.html', htmlBytes(firstAtOnce(modulePage(view)))],
+    ['index.html', htmlBytes(firstAtOnce(page))],
     ...[...beside.values()].map(({ name, bytes }) => [name, bytes] as const),
     ...[...pictures.values()].flat().map(({ name, bytes }) => [name, bytes] as const),
   ]);

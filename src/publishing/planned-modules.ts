@@ -15,14 +15,11 @@ export interface PlannedModule {
 }
 
 /** Every module, each behind those that come before it; else by title. */
-export function planModules(
-  workspace: Workspace,
-  guides: readonly PlannedGuide[],
-): readonly PlannedModule[] {
+export function planModules(workspace: Workspace, guides: readonly PlannedGuide[]): readonly PlannedModule[] {
   return inTeachingOrder(Object.values(workspace.modules)).map((module) => ({
     module,
     folder: `modules/${module.id}`,
-    cohort: cohortOf(module, workspace.guides),
+    cohort: cohortOf(module, workspace.guides, { spares: workspace.program.spares }),
     guides: guidesOf(module, workspace, guides),
   }));
 }

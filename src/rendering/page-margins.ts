@@ -1,7 +1,8 @@
 /** What the margins of each printed page say. */
 export interface PageMargins {
   readonly title: string;
-  readonly batchNumber: string;
+  /** With a line to write on, at the upper right; a page that belongs to no batch has none. */
+  readonly batchNumber?: string;
   readonly program: string;
   /** "Page {page} of {pages}" */
   readonly page: string;
@@ -25,8 +26,7 @@ export function pageMargins({ title, batchNumber, program, page, paper }: PageMa
   const field = paper && fields[paper];
   return `@page {
 ${field ? `  size: ${field.size};\n  margin: ${field.margin};\n` : ''}  @top-left { content: ${quoted(title)}; }
-  @top-right { content: ${quoted(batchNumber)} " ______________"; }
-  @bottom-left { content: ${quoted(program)}; }
+${batchNumber === undefined ? '' : `  @top-right { content: ${quoted(batchNumber)} " ______________"; }\n`}  @bottom-left { content: ${quoted(program)}; }
   @bottom-right { content: ${counted(page)}; }
 }
 `;

@@ -1,17 +1,26 @@
 /** What only instructors read: score sheets, surveys, the matrix, the session's page. */
 export const teachingWords = {
+  back: 'Back to the module',
+  /** In the margin of each printed page. */
+  head: '{module} · {sheet} · {version}',
+  headNoVersion: '{module} · {sheet}',
   staffOnly: 'For staff only: not in the trainees’ edition.',
 
   page: {
-    title: 'Session: {module}',
+    title: '{module}: for instructors',
     lead: 'What you need to run it: who is where when, what is said, what is scored, what is asked.',
     forTrainees: 'What trainees read',
+    forInstructors: 'For instructors',
+    meanwhile: 'Meanwhile:',
+    planThem: 'All of them in one plan, with its shopping list and schedule:',
+    command: 'benchwright plan {module} --people {people} --ready-by 2027-03-01T09:00',
     people: 'Who comes',
     plan: 'Session plan',
     planSays: 'Minutes from the beginning.',
     timetable: 'Who is where',
     rooms: 'Stations',
     models: 'Models to make',
+    ready: 'Stands ready',
     modelsSay: 'Spares included; one plan buys and makes them all.',
     careful: 'Dangers in the room',
     scoring: 'Scoring',
@@ -23,6 +32,13 @@ export const teachingWords = {
     notes: 'For instructors',
     sheets: 'To print',
     files: 'For other programs',
+  },
+
+  plan: {
+    date: 'Date',
+    room: 'Room',
+    lead: 'Led by',
+    begins: 'Begins at',
   },
 
   matrix: {

@@ -1,5 +1,4 @@
 import type { InPieces } from '../../core/in-pieces.ts';
-import type { FigureName, figures } from '../../showing/figures/figures.ts';
 import type { Tree } from '../../showing/figures/tree.ts';
 import { elementOf } from './element-of.ts';
 import { growRows } from './rows.ts';
@@ -9,7 +8,7 @@ import { isThere, textOf, valueAt } from './values-at.ts';
  * Replaces all that follows the plan, in small pieces of work: lists grow and shrink, texts change, what is empty hides,
  * pictures are drawn anew. What has a key that is none of the plan stays as it is.
  */
-export function* refreshing(page: Document, plan: unknown, draw: typeof figures): InPieces<void> {
+export function* refreshing(page: Document, plan: unknown, draw: Figures): InPieces<void> {
   for (const list of page.querySelectorAll('[data-rows]')) {
     if (list.isConnected) growRows(list, plan);
     yield;
@@ -21,6 +20,9 @@ export function* refreshing(page: Document, plan: unknown, draw: typeof figures)
     yield;
   }
 }
+
+/** How to draw what a place asks for, by the name of the picture. */
+export type Figures = Readonly<Record<string, (data: never) => Tree>>;
 
 /** So many places are a piece of work. */
 const atATime = 100;
@@ -43,9 +45,9 @@ function showText(place: Element, text: string | undefined): void {
   if (text !== undefined && place.textContent !== text) place.textContent = text;
 }
 
-function redraw(page: Document, place: Element, plan: unknown, draw: typeof figures): void {
+function redraw(page: Document, place: Element, plan: unknown, draw: Figures): void {
   const key = place.getAttribute('data-draws')!;
-  const name = place.getAttribute('data-figure') as FigureName;
+  const name = place.getAttribute('data-figure')!;
   const data = valueAt(plan, key);
   if (data === undefined) return;
   const picture = elementOf(page, (draw[name] as (data: unknown) => Tree)(data));

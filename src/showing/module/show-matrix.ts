@@ -3,7 +3,7 @@ import { moduleWords } from '../../words/modules.ts';
 import { properly } from '../author-text.ts';
 import { capital, inWords } from '../fill.ts';
 import { type Shown, shown } from '../shown.ts';
-import { stationName } from './show-teaching.ts';
+import { stationName } from '../session/session-names.ts';
 
 /** Where each objective is practised and how anybody can tell: rows are objectives, columns stations and activities. */
 export interface ShownMatrix {

@@ -31,7 +31,11 @@ export interface PlannedModel {
   readonly computed: Plan;
 }
 
-export function showModel(key: string, { guide, line, computed }: PlannedModel, workspace: Workspace): ShownModel {
+export function showModel(
+  key: string,
+  { guide, line, computed }: PlannedModel,
+  workspace: Workspace,
+): ShownModel {
   const planned = computed.lines[0]!;
   return {
     guide: guide.id,

@@ -140,7 +140,10 @@ function showPreparation(
   };
 }
 
-function showPromise({ prepare, promised }: Module): Pick<ShownModule, 'prepareTime' | 'prepareTotal' | 'promised'> {
+function showPromise({
+  prepare,
+  promised,
+}: Module): Pick<ShownModule, 'prepareTime' | 'prepareTotal' | 'promised'> {
   const total = prepare.reduce((sum, { takes }) => sum + (takes ? minutesOf(takes) : 0), 0);
   const time = total === 0 ? '' : showMinutes(total);
   return {

@@ -4,6 +4,7 @@ import { teachingWords as words } from '../../words/teaching.ts';
 import { asSentence, properly } from '../author-text.ts';
 import { capital, counted, fill, inWords, listed } from '../fill.ts';
 import { showCount, showNumber } from '../numbers.ts';
+import { stationName } from '../session/session-names.ts';
 import { type Shown, shown } from '../shown.ts';
 import { showDuration } from '../times.ts';
 
@@ -111,10 +112,6 @@ function showScoreSheet(
       items.length === 0 ? '' : fill(words.score.total, { total: showNumber(total) }),
     ),
   };
-}
-
-export function stationName({ id, name }: Station): string {
-  return name ?? capital(inWords(id));
 }
 
 function showItem(key: string, { id, says, weight, critical }: ScoredItem): ShownItem {

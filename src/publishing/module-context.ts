@@ -1,0 +1,14 @@
+import type { Workspace } from '../core/model/workspace.ts';
+import type { ReadWorkspace } from '../reading/read.ts';
+import type { Site } from '../../templates/page.tsx';
+import type { Pictures } from './pictures.ts';
+import type { Edition } from './site.ts';
+
+/** What the pages of modules are made of. */
+export interface ModuleContext {
+  readonly site: Site;
+  readonly workspace: Workspace;
+  readonly read: ReadWorkspace;
+  readonly pictures: Pictures;
+  readonly edition: Edition;
+}

@@ -1,0 +1,33 @@
+import type { Workspace } from '../core/model/workspace.ts';
+import { type ShownMatrix, showMatrix } from '../showing/module/show-matrix.ts';
+import { type ShownModel, showModel } from '../showing/module/show-models.ts';
+import { type ShownModule, showModule } from '../showing/module/show-module.ts';
+import { showDay } from '../showing/module/show-day.ts';
+import { type ShownTeaching, showTeaching } from '../showing/module/show-teaching.ts';
+import { showSession } from '../showing/session/show-session.ts';
+import type { ShownSession } from '../showing/session/shown-session.ts';
+import type { PlannedModule } from './planned-modules.ts';
+
+/** A module as finished text, in parts: `session`, `teaching` and `matrix` are for staff. */
+export interface ShownModuleParts {
+  readonly folder: string;
+  readonly module: ShownModule;
+  readonly day: ReturnType<typeof showDay>;
+  readonly models: readonly ShownModel[];
+  readonly session: ShownSession;
+  readonly teaching: ShownTeaching;
+  readonly matrix: ShownMatrix;
+}
+
+export function showModuleParts(planned: PlannedModule, workspace: Workspace): ShownModuleParts {
+  const { module, folder, cohort, guides } = planned;
+  return {
+    folder,
+    module: showModule(module),
+    day: showDay(module, cohort.agenda),
+    models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
+    session: showSession(module, cohort, workspace),
+    teaching: showTeaching(module),
+    matrix: showMatrix(module),
+  };
+}

@@ -1,0 +1,58 @@
+import type { Module } from '../core/model/module.ts';
+import { firstAtOnce } from '../rendering/figures.ts';
+import { htmlBytes } from '../rendering/html.ts';
+import { capital, fill, inWords } from '../showing/fill.ts';
+import { teachingWords } from '../words/teaching.ts';
+import { sessionPage } from '../../templates/module-session-page.tsx';
+import type { ModuleContext } from './module-context.ts';
+import type { ShownModuleParts } from './module-parts.ts';
+import { isForStaff, renderModuleProse } from './module-prose.ts';
+import { moduleSheetIds } from './module-sheets.ts';
+import { rootFrom } from './paths.ts';
+import type { PlannedModule } from './planned-modules.ts';
+import { picturesOf } from './published-pictures.ts';
+import type { Files } from './site.ts';
+
+/** What instructors need to run a module, by path below its folder. For the staff edition alone. */
+export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {
+  const { module, folder, cohort } = planned;
+  const { site, workspace, read } = context;
+  const pictures = picturesOf({ folder, of: forStaff(module) }, context.pictures);
+  const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures, '../');
+  const page = sessionPage({
+    ...parts,
+    site,
+    root: rootFrom(`${folder}/session`),
+    sections: prose.staff,
+    fields: {
+      module: module.id,
+      data: 'session-data.js',
+      people: cohort.people.map(({ id, count }) => ({
+        id,
+        name: capital(inWords(id)),
+        count: String(count),
+      })),
+      instructors: String(cohort.instructors.there ?? cohort.instructors.needed),
+    },
+    sheets: moduleSheetIds(parts, true).map((id) => ({
+      name: teachingWords.sheets[id],
+      href: `../${id}/index.html`,
+    })),
+    files: [],
+    command: fill(teachingWords.page.command, {
+      module: module.id,
+      people: cohort.people.map(({ id, count }) => `${id}=${count}`).join(','),
+    }),
+  });
+  return new Map([
+    ['session/index.html', htmlBytes(firstAtOnce(page))],
+    ...[...pictures.values()].flat().map(({ name, bytes }) => [name, bytes] as const),
+  ]);
+}
+
+/** With the pictures that stand in sections for instructors alone. */
+function forStaff({ prose }: Module): Pick<Module, 'prose'> {
+  return {
+    prose: { ...prose, images: prose.images.filter(({ section }) => isForStaff(prose.sections[section]!)) },
+  };
+}

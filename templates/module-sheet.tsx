@@ -1,0 +1,81 @@
+import type { Root } from 'hast';
+import type { ShownModule } from '../src/showing/module/show-module.ts';
+import { shown } from '../src/showing/shown.ts';
+import { pageWords } from '../src/words/pages.ts';
+import { teachingWords } from '../src/words/teaching.ts';
+import type { Content, Markup } from './page.tsx';
+import { isSaid, shows } from './place.ts';
+import { fieldsOf, sheetOf } from './sheet-frame.tsx';
+
+/** What every sheet of a module shares. */
+export interface ModuleSheetFacts {
+  /** BCP 47. */
+  readonly language: string;
+  readonly root: string;
+  /** The module's own page. */
+  readonly back: string;
+  readonly module: ShownModule;
+}
+
+interface ModuleSheetParts {
+  readonly id: keyof typeof teachingWords.sheets;
+  readonly main: Content;
+}
+
+/** A sheet of a module as a document of its own. */
+export function moduleSheet({ module, ...frame }: ModuleSheetFacts, { id, main }: ModuleSheetParts): Root {
+  return sheetOf(
+    {
+      ...frame,
+      name: module.title.text,
+      backTo: teachingWords.back,
+      defers: shown('defers', pageWords.defers),
+      style: 'module-sheet.css',
+    },
+    { title: teachingWords.sheets[id], kind: `module-sheet ${id}`, main },
+  );
+}
+
+/** What the sheet is, of which module, what is written in above; and that all is for training only. @param of What it belongs to; the module where left out. */
+export function moduleSheetHead(
+  { module }: ModuleSheetFacts,
+  title: string,
+  fields: readonly string[] = [],
+  of = module.title.text,
+): Markup {
+  const under = [of, module.version.text].filter((text) => text !== '').join(' · ');
+  return (
+    <header>
+      {module.status === 'draft' ? <p class="draft">{pageWords.draft}</p> : null}
+      <h1>{title}</h1>
+      <p class="under">
+        {under}
+        <strong>{pageWords.trainingOnly}</strong>
+      </p>
+      {fields.length > 0 ? fieldsOf(fields) : null}
+    </header>
+  );
+}
+
+/** A part of a sheet that stays together where it can. */
+export function sheetPart(heading: string, content: Content, kind = 'keep-together'): Markup {
+  return (
+    <section class={kind}>
+      <h2>{heading}</h2>
+      {content}
+    </section>
+  );
+}
+
+/** A list of texts, or nothing where there are none. */
+export function listOf(texts: ShownModule['bring']): Content {
+  const said = texts.filter(isSaid);
+  if (said.length === 0) return null;
+  return (
+    <ul class="plain">
+      {said.map((text) => (
+        <li {...shows(text)} />
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,140 @@
+import type { Root } from 'hast';
+import type { ShownRating, ShownScoreSheet, ShownTeaching } from '../src/showing/module/show-teaching.ts';
+import { teachingWords } from '../src/words/teaching.ts';
+import { type ModuleSheetFacts, moduleSheet, moduleSheetHead } from './module-sheet.tsx';
+import type { Content, Markup } from './page.tsx';
+import { isSaid, shows } from './place.ts';
+import { box } from './sheet-frame.tsx';
+
+const { score: words } = teachingWords;
+
+export interface ScoreSheetsView extends ModuleSheetFacts {
+  readonly teaching: ShownTeaching;
+}
+
+/** One page for each station: what to look for, how it was done, how long it took. */
+export function scoreSheets(view: ScoreSheetsView): Root {
+  return moduleSheet(view, {
+    id: 'score-sheets',
+    main: <>{view.teaching.scoreSheets.map((sheet) => scoreSheet(sheet, view))}</>,
+  });
+}
+
+function scoreSheet(sheet: ShownScoreSheet, view: ScoreSheetsView): Markup {
+  return (
+    <article class="one-page">
+      {moduleSheetHead(view, `${words.title}: ${sheet.name.text}`, [
+        words.person,
+        words.rater,
+        words.date,
+        words.attempt,
+      ])}
+      <p class="how">{words.never}</p>
+      {items(sheet)}
+      {sheet.ratings.map(rating)}
+      {times(sheet)}
+      <section class="remarks-room">
+        <h2>{words.remarks}</h2>
+      </section>
+    </article>
+  );
+}
+
+function items({ items: all, total }: ShownScoreSheet): Content {
+  if (all.length === 0) return null;
+  const hasCritical = all.some(({ critical }) => isSaid(critical));
+  return (
+    <section>
+      <table class="score">
+        <thead>
+          <tr>
+            <th scope="col">{words.item}</th>
+            <th scope="col" class="w-tick">
+              {words.yes}
+            </th>
+            <th scope="col" class="w-tick">
+              {words.no}
+            </th>
+            <th scope="col" class="w-tick">
+              {words.weight}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {all.map(({ says, weight, critical }) => (
+            <tr>
+              <th scope="row">
+                <span {...shows(says)} />
+                {isSaid(critical) ? <b class="critical" {...shows(critical)} /> : null}
+              </th>
+              <td class="w-tick">{box()}</td>
+              <td class="w-tick">{box()}</td>
+              <td class="w-tick" {...shows(weight)} />
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row" colspan="3" {...shows(total)} />
+            <td />
+          </tr>
+        </tfoot>
+      </table>
+      {hasCritical ? <p class="how">{words.criticalSays}</p> : null}
+    </section>
+  );
+}
+
+function rating({ says, anchors }: ShownRating): Markup {
+  return (
+    <section class="keep-together">
+      <h2>
+        <span {...shows(says)} /> <small>{words.ratingSays}</small>
+      </h2>
+      <table class="anchors">
+        <thead>
+          <tr>
+            {anchors.map(({ point }) => (
+              <th scope="col" {...shows(point)} />
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            {anchors.map(({ says: anchor }) => (
+              <td {...shows(anchor)} />
+            ))}
+          </tr>
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function times({ limit, penalties }: ShownScoreSheet): Content {
+  if (!isSaid(limit) && penalties.length === 0) return null;
+  return (
+    <section class="keep-together">
+      <h2>
+        {words.times} {isSaid(limit) ? <small {...shows(limit)} /> : null}
+      </h2>
+      <table class="penalties">
+        <tbody>
+          <tr>
+            <th scope="row">{words.taken}</th>
+            <td class="room" />
+          </tr>
+          {penalties.map(({ when, adds }) => (
+            <tr>
+              <th scope="row">
+                <span {...shows(when)} /> <small {...shows(adds)} />
+              </th>
+              <td class="room">{words.count}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {isSaid(limit) ? <p class="how">{words.formula}</p> : null}
+    </section>
+  );
+}
