@@ -1,17 +1,13 @@
 import type { ElementContent, Root } from 'hast';
 import type { ShownModel } from '../src/showing/module/show-models.ts';
-import type {
-  ShownModule,
-  ShownObjective,
-  ShownPreparation,
-  ShownQuestion,
-} from '../src/showing/module/show-module.ts';
+import type { ShownModule, ShownObjective, ShownQuestion } from '../src/showing/module/show-module.ts';
 import type { Shown } from '../src/showing/shown.ts';
 import { moduleWords } from '../src/words/modules.ts';
 import { pageWords } from '../src/words/pages.ts';
 import type { ProseSection } from './guide-page.tsx';
 import { recordOf } from './guide-record.tsx';
 import { moduleCareful } from './module-careful.tsx';
+import { modulePrepare } from './module-prepare.tsx';
 import { type Content, type Markup, type Site, page } from './page.tsx';
 import { part } from './part.tsx';
 import { isSaid, shows } from './place.ts';
@@ -79,8 +75,8 @@ function partsOf(view: ModuleView): readonly PagePart[] {
     [
       'prepare',
       words.prepare,
-      prepare(
-        view,
+      modulePrepare(
+        module,
         sections.filter(({ id }) => toRead.has(id)),
       ),
     ],
@@ -170,66 +166,6 @@ function aim({ id, does, howWell, means }: ShownObjective): Markup {
         <span {...shows(text)} />
       ))}
     </li>
-  );
-}
-
-function prepare({ module }: ModuleView, toRead: readonly ProseSection[]): Content {
-  const { bring, wear, prepare: items, prepareTotal, promised } = module;
-  if (items.length + bring.length + wear.length === 0) return null;
-  return part(
-    'prepare',
-    words.prepare,
-    <>
-      {items.length > 0 ? <ul class="to-do">{items.map(toDo)}</ul> : null}
-      {[
-        [words.bring, bring],
-        [words.wear, wear],
-      ].map(([name, list]) => kit(name as string, list as readonly Shown[]))}
-      {toRead.map(({ id, heading, content }) => (
-        <section id={id} class="to-read" aria-labelledby={`${id}-head`}>
-          <h3 id={`${id}-head`}>{heading}</h3>
-          {prose(content)}
-        </section>
-      ))}
-    </>,
-    <>
-      {[prepareTotal, promised].filter(isSaid).map((text) => (
-        <p {...shows(text)} />
-      ))}
-    </>,
-  );
-}
-
-function toDo({ kind, what, takes, section, file, text }: ShownPreparation): Markup {
-  const href = section === undefined ? file : `#text-${section}`;
-  return (
-    <li>
-      <span {...shows(kind)} />
-      <span>
-        {href === undefined ? <span {...shows(what)} /> : <a href={href} {...shows(what)} />}
-        {text === undefined ? null : (
-          <>
-            {' ('}
-            <a href={text}>{words.transcript}</a>)
-          </>
-        )}
-      </span>
-      {isSaid(takes) ? <span class="takes" {...shows(takes)} /> : null}
-    </li>
-  );
-}
-
-function kit(name: string, things: readonly Shown[]): Content {
-  if (things.length === 0) return null;
-  return (
-    <div class="bring">
-      <h3>{name}</h3>
-      <ul>
-        {things.map((thing) => (
-          <li {...shows(thing)} />
-        ))}
-      </ul>
-    </div>
   );
 }
 
