@@ -57,9 +57,17 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
   const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
   const files = wanted.flatMap((edition) => {
     const own = modulePages(modules, contextOf(parts, edition));
-    return [...joined([shared, own])].map(([path, bytes]) => [`${edition}/${path}`, bytes] as const);
+    return [...joined([forEdition(shared, edition), own])].map(
+      ([path, bytes]) => [`${edition}/${path}`, bytes] as const,
+    );
   });
   return new Map([...files, ['index.html', door] as const].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** Trainees get no script that works for staff alone. */
+function forEdition(shared: Files, edition: Edition): Files {
+  if (edition === 'staff') return shared;
+  return new Map([...shared].filter(([path]) => path !== 'scripts/session.js'));
 }
 
 /** What pages of modules are made of, which differ by edition. */

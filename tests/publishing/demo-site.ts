@@ -41,14 +41,17 @@ export async function manualNow(): Promise<Files> {
 export async function shippedNow(): Promise<Files> {
   const entries = (await readdir(join(root, 'src/browser'))).filter((name) => name.endsWith('.entry.ts'));
   const names = entries.map((name) => name.replace('.entry.ts', ''));
-  const [site, sheet, ...scripts] = await Promise.all([style('site'), style('sheet'), ...names.map(script)]);
+  const styles = (await readdir(join(root, 'templates/styles'))).filter((name) => !name.startsWith('_'));
+  const [sheets, scripts] = await Promise.all([
+    Promise.all(styles.map(style)),
+    Promise.all(names.map(script)),
+  ]);
   const fonts = ['atkinson-hyperlegible-next', 'sofia-sans-condensed'];
   const faces = await Promise.all(
     fonts.map(async (name) => [`fonts/${name}.woff2`, await readFile(fontOf(name))] as const),
   );
   return new Map([
-    ['styles/site.css', site],
-    ['styles/sheet.css', sheet],
+    ...styles.map((name, i) => [`styles/${name}`, sheets[i]!] as const),
     ...names.map((name, i) => [`scripts/${name}.js`, scripts[i]!] as const),
     ...faces,
   ]);
@@ -59,7 +62,7 @@ function fontOf(name: string): string {
 }
 
 async function style(name: string): Promise<Uint8Array> {
-  const entryPoints = [join(root, `templates/styles/${name}.css`)];
+  const entryPoints = [join(root, `templates/styles/${name}`)];
   const made = await build({
     entryPoints,
     bundle: true,
