@@ -62,7 +62,7 @@ function cutLayout(layout: ShownLayout, key: string, isSheet: boolean): Markup {
 
 function blankLayout(key: string): ShownLayout {
   return {
-    ...blanks('what', 'size', 'holds', 'left', 'caption')(key),
+    ...blanks('what', 'size', 'holds', 'left', 'caption', 'sizeHead')(key),
     title: shown(`${key}.title`, '{title}'),
     pieces: [],
     drawing: { by: 'sheets', width: 0, height: 0, goesOn: false, boxes: [], across: [], up: [] },
@@ -70,7 +70,7 @@ function blankLayout(key: string): ShownLayout {
 }
 
 /** One row a piece; a column where there is nothing to say is hidden, and on a page the table of a length. */
-function pieceTable({ pieces, title }: ShownLayout, key: string, isSheet: boolean): Markup {
+function pieceTable({ pieces, title, sizeHead }: ShownLayout, key: string, isSheet: boolean): Markup {
   const placed = pieces.some(({ fromBottom }) => isSaid(fromBottom));
   const several = pieces.some(({ of }) => isSaid(of));
   const row = (piece: ShownPiece): Markup => pieceRow(piece, isSheet);
@@ -90,9 +90,7 @@ function pieceTable({ pieces, title }: ShownLayout, key: string, isSheet: boolea
           <th scope="col" class="end">
             {columns.model}
           </th>
-          <th scope="col" class="end">
-            {columns.size}
-          </th>
+          <th scope="col" class="end" {...shows(sizeHead)} />
           <th scope="col" class="end" {...where(`${key}[].fromLeft`, placed)}>
             {columns.fromLeft}
           </th>

@@ -1,3 +1,4 @@
+import type { Program } from '../core/model/program.ts';
 import { isDay } from '../core/time/day.ts';
 import {
   type OptionReader as Reader,
@@ -38,6 +39,11 @@ const sheetIds: Reader<readonly SheetId[]> = (written) => {
   return asked.every((id) => id !== undefined) ? [...new Set(asked)] : undefined;
 };
 
+const unitsByWord = { metric: 'metric', us: 'US', both: 'both' } as const;
+
+const unitsOf: Reader<Program['units']> = (written) =>
+  Object.entries(unitsByWord).find(([word]) => word === written.toLowerCase())?.[1];
+
 /** The options that take a value, each with how it is read. */
 export const readers = {
   batch: readBatch,
@@ -56,6 +62,7 @@ export const readers = {
   start: readTime,
   stock: text,
   today: day,
+  units: unitsOf,
   workspace: text,
 } as const satisfies Readonly<Record<string, Reader<unknown>>>;
 

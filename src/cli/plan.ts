@@ -28,6 +28,7 @@ export const plan: Command = {
     'start',
     'stock',
     'today',
+    'units',
     'what-if',
     'workspace',
   ],

@@ -38,6 +38,7 @@ export const print: Command = {
     'start',
     'stock',
     'today',
+    'units',
     'workspace',
   ],
   run: async (call, world) => {

@@ -66,7 +66,8 @@ async function askIn(
   world: World,
 ): Promise<Asked | { readonly status: ExitStatus }> {
   const read = await readWorkspace(folder);
-  const { workspace, unread } = read;
+  const { unread } = read;
+  const workspace = read.workspace && inUnits(read.workspace, call.values.units);
   const faults = workspace ? faultsOfDemand(demand, workspace.guides, unread) : [];
   if (faults.length > 0) return { status: sayFaults(world, faults, command) };
   const guides = [...new Set(demand.map(({ guide }) => guide))];
@@ -80,6 +81,11 @@ async function askIn(
   if ('refused' in stock) return { status: refuse([...findings, ...stock.refused], call, world) };
   const question = { workspace, demand, settings: settingsOf(call.values, today, stock) };
   return { question, findings, read: { ...read, workspace } };
+}
+
+/** As its program measures, unless the call says otherwise. */
+function inUnits(workspace: Workspace, units = workspace.program.units): Workspace {
+  return { ...workspace, program: { ...workspace.program, units } };
 }
 
 export function refuse(findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {

@@ -1,10 +1,12 @@
 import { type Exact, exact, zero } from '../core/quantity/exact.ts';
 import { type Measure, convert, measure, ratio } from '../core/quantity/quantity.ts';
 import { roundTo, roundUpTo } from '../core/quantity/round.ts';
-import { type Dimension, dimensionOf, unitOf } from '../core/quantity/units.ts';
+import { type Dimension, dimensionOf } from '../core/quantity/units.ts';
 import type { Quantity, Size } from '../core/model/values.ts';
+import { customaryParts, customaryStep } from './customary.ts';
 import { noBreak } from './fill.ts';
 import { showNumber, showRatio } from './numbers.ts';
+import { type System, isCustomary } from './systems.ts';
 
 /**
  * How a dimension is shown: rounded up in the unit of its reading, then printed in the largest unit that it fills.
@@ -61,27 +63,43 @@ export function usualReading(unit: string): Measure | undefined {
 }
 
 /**
- * An amount rounded up to what can be measured, in the unit of the ladder. A count is rounded up to whole ones; what
- * has no reading (a temperature, a share) stays as it is.
+ * An amount rounded up to what can be measured, in the unit of that. A count is rounded up to whole ones; what has no
+ * reading (a temperature, a share) stays as it is.
  *
  * @param reading  Of the same dimension; the usual one where left out.
  */
-export function roundedUp(amount: Measure, reading = usualReading(amount.unit)): Measure {
-  if (dimensionOf(amount.unit) === 'count') return { ...amount, value: roundUpTo(amount.value, exact(1)) };
-  const step = reading && stepOf(amount, reading);
-  return step ? { value: roundUpTo(convert(amount, step.unit).value, step.value), unit: step.unit } : amount;
+export function roundedUp(amount: Measure, reading?: Measure, system?: System): Measure {
+  return roundedUpTo(stepOf(amount, reading, system), amount);
+}
+
+export function roundedUpTo(step: Measure | undefined, amount: Measure): Measure {
+  if (!step) return amount;
+  return { value: roundUpTo(convert(amount, step.unit).value, step.value), unit: step.unit };
 }
 
 /** What is left over, rounded down: never more than there is. */
-export function roundedDown(amount: Measure): Measure {
-  const reading = usualReading(amount.unit);
-  const step = reading && stepOf(amount, reading);
+export function roundedDown(amount: Measure, system?: System): Measure {
+  const step = dimensionOf(amount.unit) === 'count' ? undefined : stepOf(amount, undefined, system);
   if (!step) return amount;
   return { value: ratio(amount, step).floor().mul(step.value), unit: step.unit };
 }
 
-/** What an amount is rounded to, in the unit of its ladder. */
-function stepOf(amount: Measure, reading: Measure): Measure | undefined {
+/**
+ * What an amount is rounded to: of its ladder, or in US units as its tool and its size allow; of counts one. Absent
+ * where nothing is rounded.
+ */
+export function stepOf(
+  amount: Measure,
+  reading = usualReading(amount.unit),
+  system: System = 'metric',
+): Measure | undefined {
+  if (dimensionOf(amount.unit) === 'count') return { value: exact(1), unit: amount.unit };
+  if (!reading) return undefined;
+  const customary = system === 'US' ? customaryStep(amount, reading) : undefined;
+  return customary ?? metricStep(amount, reading);
+}
+
+function metricStep(amount: Measure, reading: Measure): Measure | undefined {
   const base = ladders[dimensionOf(amount.unit)]?.reading.unit;
   if (!base) return undefined;
   const coarse = rungOf(convert(amount, base).value, amount.unit)?.to;
@@ -89,17 +107,21 @@ function stepOf(amount: Measure, reading: Measure): Measure | undefined {
 }
 
 /** An amount as a builder reads it: rounded up, in a handy unit. `showAmount(1259.2 g)` -> "1.26 kg". */
-export function showAmount(amount: Measure, reading?: Measure): string {
-  return joined(amountParts(roundedUp(amount, reading)));
+export function showAmount(amount: Measure, reading?: Measure, system?: System): string {
+  return showExactly(roundedUp(amount, reading, system), system);
 }
 
 /** An amount that needs no rounding (a reading, a pack, a side), in a handy unit. A share of one is a fraction: "1/12". */
-export function showExactly(amount: Measure): string {
-  return joined(amountParts(amount));
+export function showExactly(amount: Measure, system?: System): string {
+  return joined(amountParts(amount, system));
 }
 
 /** Number and unit of a rounded amount apart, for pages that set the number large. */
-export function amountParts(amount: Measure): { readonly number: string; readonly unit: string } {
+export function amountParts(
+  amount: Measure,
+  system: System = 'metric',
+): { readonly number: string; readonly unit: string } {
+  if (system === 'US' && isCustomary(amount.unit)) return customaryParts(amount);
   const handy = inHandyUnit(amount);
   return { number: showRatio(handy.value), unit: handy.unit };
 }
@@ -127,16 +149,26 @@ export function showAsWritten({ value, unit }: Quantity): string {
   return joined({ number: showRatio(exact(value)), unit });
 }
 
-/** "150 mm × 100 mm". A side in inches or feet is shown in millimetres, to a tenth. */
-export function showSize(size: Size): string {
-  return size.sides.map((side) => (isMetric(side.unit) ? showAsWritten(side) : inTenths(side))).join(' × ');
+/** "150 mm × 100 mm", "5 7/8 in × 3 15/16 in": as near as a rule reads. */
+export function showSize({ sides }: Size, system: System = 'metric'): string {
+  return sides.map(system === 'US' ? inInches : inMillimetres).join(' × ');
 }
 
-function inTenths(side: Quantity): string {
+/** As written; a side in inches or feet in millimetres, to a tenth. */
+function inMillimetres(side: Quantity): string {
+  if (!isCustomary(side.unit)) return showAsWritten(side);
   const { value, unit } = convert(measure(side), 'mm');
   return joined({ number: showNumber(roundTo(value, exact('1/10'))), unit });
 }
 
-function isMetric(unit: string): boolean {
-  return ['SI', 'metric'].includes(unitOf(unit).system);
+/** What is too small for the marks of a rule in inches stays in millimetres. */
+function inInches(side: Quantity): string {
+  const nearest = nearestMark(measure(side));
+  return nearest ? showExactly(nearest, 'US') : inMillimetres(side);
+}
+
+/** The nearest mark of a rule in inches; absent where its marks are too far apart for the length. */
+export function nearestMark(length: Measure): Measure | undefined {
+  const step = customaryStep(length, { value: zero, unit: 'mm' });
+  return step && { value: roundTo(convert(length, step.unit).value, step.value), unit: step.unit };
 }

@@ -2,11 +2,13 @@ import type { CutLayout, CutPiece, CuttingPlan, PlannedLine } from '../core/plan
 import { type Exact, zero } from '../core/quantity/exact.ts';
 import { cuttingWords } from '../words/cutting.ts';
 import { fill } from './fill.ts';
-import { areaNumbers, millimetreNumber, place, showLength } from './millimetres.ts';
+import { areaNumbers, ruleNumber, showLength } from './cut-lengths.ts';
+import { place } from './millimetres.ts';
 import { showCount } from './numbers.ts';
 import { pieceName } from './piece-name.ts';
 import type { Box, CutDrawing, Mark } from './shown-cutting.ts';
 import { type Shown, shown } from './shown.ts';
+import type { System } from './systems.ts';
 
 /**
  * A cut sheet as places to draw by. A roll or a length is drawn a little beyond what is used, so that its pieces are not
@@ -23,8 +25,11 @@ export function drawCut(
   layout: CutLayout,
   by: CuttingPlan['by'],
   lines: readonly PlannedLine[],
+  system: System,
 ): CutDrawing {
-  return by === 'lengths' ? drawLength(key, layout, lines) : drawSheet(key, layout, by, lines);
+  return by === 'lengths'
+    ? drawLength(key, layout, lines, system)
+    : drawSheet(key, layout, by, lines, system);
 }
 
 function drawSheet(
@@ -32,12 +37,13 @@ function drawSheet(
   layout: CutLayout,
   by: 'sheets' | 'roll',
   lines: readonly PlannedLine[],
+  system: System,
 ): CutDrawing {
   const { width, used, pieces } = layout;
   const height = by === 'roll' ? rollShown(layout) : place(layout.length);
   const boxes = pieces.map((piece, i) => ({
     ...boxOf(piece.x, piece.y, piece.width, piece.height),
-    ...textsOf(`${key}.boxes[${i}]`, piece, i, lines),
+    ...textsOf(`${key}.boxes[${i}]`, piece, i, lines, system),
   }));
   const left = height - place(used);
   return {
@@ -50,7 +56,7 @@ function drawSheet(
     across: marks(
       `${key}.across`,
       [width, ...edges(pieces.map(({ x, width: across }) => [x, x.add(across)]))],
-      { apart: place(width) / 10, say: millimetreNumber },
+      { apart: place(width) / 10, say: (length) => ruleNumber(length, system) },
     ),
     up: marks(
       `${key}.up`,
@@ -59,7 +65,7 @@ function drawSheet(
         used,
         ...edges(pieces.map(({ y, height: up }) => [y, y.add(up)])),
       ],
-      { apart: place(width) / 20, say: millimetreNumber },
+      { apart: place(width) / 20, say: (length) => ruleNumber(length, system) },
     ),
   };
 }
@@ -74,7 +80,12 @@ function lengthShown({ length, used }: CutLayout): number {
   return Math.min(place(length), Math.round(place(used) * 1.5));
 }
 
-function drawLength(key: string, layout: CutLayout, lines: readonly PlannedLine[]): CutDrawing {
+function drawLength(
+  key: string,
+  layout: CutLayout,
+  lines: readonly PlannedLine[],
+  system: System,
+): CutDrawing {
   const { length, used, pieces } = layout;
   const width = lengthShown(layout);
   const left = width - place(used);
@@ -90,12 +101,12 @@ function drawLength(key: string, layout: CutLayout, lines: readonly PlannedLine[
       y: 0,
       width: place(piece.height),
       height: 1,
-      ...textsOf(`${key}.boxes[${i}]`, piece, i, lines),
+      ...textsOf(`${key}.boxes[${i}]`, piece, i, lines, system),
     })),
     across: marks(
       `${key}.across`,
       [...(goesOn ? [] : [length]), ...edges(pieces.map(({ y, height }) => [y, y.add(height)]))],
-      { apart: width / 8, say: showLength },
+      { apart: width / 8, say: (length) => showLength(length, system) },
     ),
     up: [],
   };
@@ -107,9 +118,10 @@ function textsOf(
   piece: CutPiece,
   index: number,
   lines: readonly PlannedLine[],
+  system: System,
 ): Record<'number' | 'name', Shown> {
   const { width, height } = piece;
-  const size = width.n === 0n ? showLength(height) : areaNumbers(width, height);
+  const size = width.n === 0n ? showLength(height, system) : areaNumbers(width, height, system);
   const facts = { piece: pieceName(piece, lines), size };
   return {
     number: shown(`${key}.number`, showCount(index + 1)),

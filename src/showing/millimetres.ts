@@ -14,7 +14,7 @@ export function showMillimetres(length: Exact): string {
 }
 
 /** How long a rod, tube or tape is: in metres where that is said at once. "920 mm", "6.64 m" */
-export function showLength(length: Exact): string {
+export function showLengthInMetres(length: Exact): string {
   return length.compare(inMetres) < 0
     ? showMillimetres(length)
     : showExactly({ value: roundTo(length, exact(1)), unit: 'mm' });
@@ -24,16 +24,6 @@ const inMetres = 2000;
 /** "152.4" */
 export function millimetreNumber(length: Exact): string {
   return showNumber(roundTo(length, tenth));
-}
-
-/** "600 mm × 450 mm" */
-export function showArea(width: Exact, length: Exact): string {
-  return fill(cuttingWords.area, { width: showMillimetres(width), length: showMillimetres(length) });
-}
-
-/** "600 × 450": where a head says that all are millimetres. */
-export function areaNumbers(width: Exact, length: Exact): string {
-  return fill(cuttingWords.area, { width: millimetreNumber(width), length: millimetreNumber(length) });
 }
 
 /** A place to draw at, to a tenth. */

@@ -2,7 +2,16 @@ import { planTextWords as words } from '../words/plan-text.ts';
 import { planWords } from '../words/plan.ts';
 import { eachInColumns, inColumns, indented } from './columns.ts';
 import { fill } from './fill.ts';
-import { apart, hanging, isSaid, left, lineNumber, right, wrapping } from './plan-text-parts.ts';
+import {
+  apart,
+  hanging,
+  isSaid,
+  left,
+  lineNumber,
+  right,
+  wrapping,
+  wrappingRight,
+} from './plan-text-parts.ts';
 import type { ShownDelivery, ShownPlan, ShownPurchase } from './shown.ts';
 import { wrapped } from './wrapped.ts';
 
@@ -16,7 +25,7 @@ export function buyLines(shopping: ShownPlan['shopping'], width: number): readon
   const head = [material, needed, packs, cost, leftOver];
   const total = [words.total, '', '', shopping.total.text, ''];
   const rows = [head, ...groups.flatMap(({ cells }) => cells), total];
-  const lines = eachInColumns([wrapping, right, wrapping, right, right], rows, width - 2);
+  const lines = eachInColumns([wrapping, wrappingRight, wrapping, right, wrappingRight], rows, width - 2);
   const linesOf = (cells: Cells): readonly string[] => indented(lines[rows.indexOf(cells)]!);
   return [
     ...linesOf(head),

@@ -8,6 +8,7 @@ import { wrapped } from './wrapped.ts';
 export const left: Column = { align: 'left' };
 export const right: Column = { align: 'right' };
 export const wrapping: Column = { align: 'left', wraps: true };
+export const wrappingRight: Column = { align: 'right', wraps: true };
 
 export const isSaid = ({ text }: Shown): boolean => text !== '';
 

@@ -1,11 +1,11 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
 import { exact, floor, zero } from '../core/quantity/exact.ts';
-import { type Measure, convert, ratio, times } from '../core/quantity/quantity.ts';
+import { type Measure, compare, convert, ratio, times } from '../core/quantity/quantity.ts';
 import { largestRemainder } from '../core/quantity/round.ts';
-import { dimensionOf } from '../core/quantity/units.ts';
-import { roundedUp, usualReading } from './amounts.ts';
+import { roundedUp, roundedUpTo, stepOf } from './amounts.ts';
 import { readingOf } from './readings.ts';
+import type { System } from './systems.ts';
 
 /** What a line needs of something that its steps name, exact. */
 export interface Need {
@@ -54,17 +54,25 @@ export function sharesOf(
   line: PlannedLine,
   use: string,
   tools: Workspace['tools'],
+  system?: System,
 ): ReadonlyMap<string, Measure> {
-  const takes = line.steps.flatMap((step) =>
-    step.takes
-      .filter((take) => take.use === use)
-      .map((take) => ({ step: step.step, total: takenOf(line, step, take).total })),
-  );
-  const total = needOf(line, use)?.total;
-  const shares = total && addUp(takes, total) ? shared(takes, total, line, use, tools) : undefined;
+  const takes = takesOf(line, use);
+  const shares = shared(takes, line, use, tools, system);
   return new Map(
-    takes.map(({ step, total: own }, i) => [step, shares?.[i] ?? roundedFor(line, use, own, tools)] as const),
+    takes.map(({ step, total }, i) => [step, shares?.[i] ?? roundedFor(line, use, total, tools, system)]),
   );
+}
+
+/** What a line needs of something, rounded up: the sum of what its steps take, where they take all of it. */
+export function roundedTotal(
+  line: PlannedLine,
+  use: string,
+  tools: Workspace['tools'],
+  system?: System,
+): Measure {
+  const { total } = needOf(line, use)!;
+  const step = commonStep(takesOf(line, use), line, use, tools, system);
+  return step ? roundedUpTo(step, total) : roundedFor(line, use, total, tools, system);
 }
 
 /** An amount of something rounded up to what the tools of its steps read. */
@@ -73,36 +81,64 @@ export function roundedFor(
   use: string,
   amount: Measure,
   tools: Workspace['tools'],
+  system?: System,
 ): Measure {
-  return roundedUp(amount, readingOf(line, use, amount.unit, tools));
+  return roundedUp(amount, readingOf(line, use, amount.unit, tools), system);
 }
 
-type Part = { readonly total: Measure };
+interface Take {
+  readonly step: string;
+  readonly total: Measure;
+}
 
-function addUp(takes: readonly Part[], total: Measure): boolean {
-  const sum = takes.reduce((all, take) => all.add(convert(take.total, total.unit).value), zero);
-  return takes.length > 0 && sum.equals(total.value);
+function takesOf(line: PlannedLine, use: string): readonly Take[] {
+  return line.steps.flatMap((step) =>
+    step.takes
+      .filter((take) => take.use === use)
+      .map((take) => ({ step: step.step, total: takenOf(line, step, take).total })),
+  );
 }
 
 function shared(
-  takes: readonly Part[],
-  total: Measure,
+  takes: readonly Take[],
   line: PlannedLine,
   use: string,
   tools: Workspace['tools'],
+  system?: System,
 ): readonly Measure[] | undefined {
-  const shownTotal = roundedFor(line, use, total, tools);
-  const step = stepOf(shownTotal.unit, readingOf(line, use, total.unit, tools));
+  const step = commonStep(takes, line, use, tools, system);
   if (!step) return undefined;
+  const { value } = roundedUpTo(step, needOf(line, use)!.total);
   const counts = largestRemainder(
-    floor(shownTotal.value.div(step.value)),
-    takes.map((take) => convert(take.total, total.unit).value),
+    floor(value.div(step.value)),
+    takes.map(({ total }) => convert(total, step.unit).value),
   );
   return counts.map((n) => ({ value: step.value.mul(n), unit: step.unit }));
 }
 
-/** What one step of the rounding is, in the unit of the rounded amount; absent where nothing is rounded. */
-function stepOf(unit: string, reading = usualReading(unit)): Measure | undefined {
-  if (dimensionOf(unit) === 'count') return { value: exact(1), unit };
-  return reading && convert(reading, unit);
+/**
+ * What the total and all its shares are rounded to: in US units as finely as the smallest share asks for. Absent where
+ * the steps do not add up to the total.
+ */
+function commonStep(
+  takes: readonly Take[],
+  line: PlannedLine,
+  use: string,
+  tools: Workspace['tools'],
+  system?: System,
+): Measure | undefined {
+  const total = needOf(line, use)?.total;
+  if (!total || !addUp(takes, total)) return undefined;
+  const smallest = system === 'US' ? smallestOf(takes) : total;
+  return stepOf(smallest ?? total, readingOf(line, use, total.unit, tools), system);
+}
+
+function addUp(takes: readonly Take[], total: Measure): boolean {
+  const sum = takes.reduce((all, take) => all.add(convert(take.total, total.unit).value), zero);
+  return takes.length > 0 && sum.equals(total.value);
+}
+
+function smallestOf(takes: readonly Take[]): Measure | undefined {
+  const some = takes.map(({ total }) => total).filter(({ value }) => value.n !== 0n);
+  return some.sort(compare)[0];
 }

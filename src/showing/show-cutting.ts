@@ -11,6 +11,7 @@ import { showPercentDown } from './percent.ts';
 import { sheetNouns, showLayout, whatText } from './show-layout.ts';
 import type { ShownCutting } from './shown-cutting.ts';
 import { shown } from './shown.ts';
+import { type Units, inSystems } from './systems.ts';
 
 /** How a material that comes in sheets, on rolls or in lengths is cut, and how near that is to the least. */
 export function showCutting(
@@ -20,25 +21,28 @@ export function showCutting(
   workspace: Workspace,
 ): ShownCutting {
   const { material, by, layouts } = cutting;
+  const { units } = workspace.program;
   return {
     material,
     by,
     name: shown(`${key}.name`, materialName(material, workspace)),
-    says: shown(`${key}.says`, saysText(cutting)),
+    says: shown(`${key}.says`, saysText(cutting, units)),
     used: shown(`${key}.used`, usedText(cutting)),
     bound: shown(`${key}.bound`, boundText(cutting, workspace)),
     isLeast: isLeast(cutting),
-    layouts: cutAlike(layouts).map((alike, i) => showLayout(`${key}.layouts[${i}]`, alike, cutting, plan)),
+    layouts: cutAlike(layouts).map((alike, i) =>
+      showLayout(`${key}.layouts[${i}]`, alike, cutting, plan, units),
+    ),
   };
 }
 
 /** "2 sheets of 600 mm × 450 mm; 83 % used." */
-function saysText(cutting: CuttingPlan): string {
+function saysText(cutting: CuttingPlan, units: Units): string {
   const { by, layouts } = cutting;
   const kinds = [...new Set(layouts.map(kindOf))];
   const what = kinds.map((kind) => {
     const alike = layouts.filter((layout) => kindOf(layout) === kind);
-    return whatText(alike[0]!, alike.length, by);
+    return whatText(alike[0]!, alike.length, by, units);
   });
   return fill(words.says, { what: listed(what), used: usedText(cutting) });
 }
@@ -66,5 +70,6 @@ function gapText({ by, bound, reached }: CuttingPlan, { program }: Workspace): s
   const gap = reached.sub(bound.value);
   if (bound.of === 'cost') return showMoney(gap, program, 'up');
   if (bound.of === 'sheets') return counted(ceil(reached) - ceil(bound.value), sheetNouns[by]);
-  return showAmount({ value: gap, unit: by === 'sheets' ? 'mm²' : 'mm' });
+  const amount = { value: gap, unit: by === 'sheets' ? 'mm²' : 'mm' };
+  return inSystems(program.units, (system) => showAmount(amount, undefined, system));
 }

@@ -6,7 +6,7 @@ import type { nouns } from '../words/units.ts';
 import type { CutAlike } from './cut-alike.ts';
 import { drawCut } from './draw-cut.ts';
 import { counted, fill } from './fill.ts';
-import { showArea, showLength, showMillimetres } from './millimetres.ts';
+import { showArea, showLength, showRule } from './cut-lengths.ts';
 import { numbersText } from './model-lists.ts';
 import { showCount } from './numbers.ts';
 import { offcutOf } from './offcut.ts';
@@ -14,24 +14,32 @@ import { isNamed, pieceName } from './piece-name.ts';
 import { showPieces } from './show-pieces.ts';
 import type { ShownLayout } from './shown-cutting.ts';
 import { shown } from './shown.ts';
+import { type Units, firstSystem } from './systems.ts';
 
 type By = CuttingPlan['by'];
 
 /** One sheet, roll or length, or several cut alike: what lies where, to read and to draw. */
-export function showLayout(key: string, alike: CutAlike, cutting: CuttingPlan, plan: Plan): ShownLayout {
+export function showLayout(
+  key: string,
+  alike: CutAlike,
+  cutting: CuttingPlan,
+  plan: Plan,
+  units: Units,
+): ShownLayout {
   const { numbers, layout } = alike;
   const { by } = cutting;
-  const holds = holdsText(layout, by, plan.lines);
-  const left = leftText(layout, offcutOf(layout, cutting, plan), by);
+  const holds = holdsText(layout, by, plan.lines, units);
+  const left = leftText(layout, offcutOf(layout, cutting, plan), by, units);
   return {
     title: shown(`${key}.title`, titleText(numbers, by)),
-    what: shown(`${key}.what`, whatText(layout, numbers.length, by)),
-    size: shown(`${key}.size`, sizeText(layout, by)),
+    what: shown(`${key}.what`, whatText(layout, numbers.length, by, units)),
+    size: shown(`${key}.size`, sizeText(layout, by, units)),
     holds: shown(`${key}.holds`, holds),
     left: shown(`${key}.left`, left),
+    sizeHead: shown(`${key}.sizeHead`, words.sizeHead[units]),
     caption: shown(`${key}.caption`, captionText(by === 'lengths' ? [holds, left] : [left])),
-    pieces: showPieces(`${key}.pieces`, alike, by, plan.lines),
-    drawing: drawCut(`${key}.drawing`, layout, by, plan.lines),
+    pieces: showPieces(`${key}.pieces`, alike, by, plan.lines, units),
+    drawing: drawCut(`${key}.drawing`, layout, by, plan.lines, firstSystem(units)),
   };
 }
 
@@ -42,10 +50,10 @@ export const sheetNouns = { sheets: 'sheet', roll: 'roll', lengths: 'length' } a
 >;
 
 /** "2 sheets of 600 mm × 450 mm", "1 length of 320 mm from stock". */
-export function whatText({ pack, width, length }: CutLayout, count: number, by: By): string {
+export function whatText({ pack, width, length }: CutLayout, count: number, by: By, units: Units): string {
   return fill(pack === undefined ? words.cutFromStock : words.cutFrom, {
     count: counted(count, sheetNouns[by]),
-    size: by === 'lengths' ? showLength(length) : showArea(width, length),
+    size: lengthsText(width, length, by, units),
   });
 }
 
@@ -55,16 +63,20 @@ function titleText(numbers: readonly number[], by: By): string {
     : fill(words.alike[by], { list: numbersText(numbers) });
 }
 
-function sizeText({ pack, width, length }: CutLayout, by: By): string {
-  const size = by === 'lengths' ? showLength(length) : showArea(width, length);
+function sizeText({ pack, width, length }: CutLayout, by: By, units: Units): string {
+  const size = lengthsText(width, length, by, units);
   return pack === undefined ? fill(words.sizeFromStock, { size }) : size;
 }
 
-function leftText({ width }: CutLayout, left: Exact, by: By): string {
+function lengthsText(width: Exact, length: Exact, by: By, units: Units): string {
+  return by === 'lengths' ? showLength(length, units) : showArea(width, length, units);
+}
+
+function leftText({ width }: CutLayout, left: Exact, by: By, units: Units): string {
   if (left.n === 0n) return '';
   return fill<string>(words.left[by], {
-    width: showMillimetres(width),
-    length: by === 'sheets' ? showMillimetres(left) : showLength(left),
+    area: showArea(width, left, units),
+    length: showLength(left, units),
   });
 }
 
@@ -73,24 +85,24 @@ function captionText(texts: readonly string[]): string {
 }
 
 /** How many of each piece, in the order in which they lie. */
-function holdsText({ pieces }: CutLayout, by: By, lines: readonly PlannedLine[]): string {
+function holdsText({ pieces }: CutLayout, by: By, lines: readonly PlannedLine[], units: Units): string {
   const counts = new Map<string, { readonly piece: CutPiece; readonly count: number }>();
   for (const piece of pieces) {
-    const kind = `${pieceName(piece, lines)} ${sizeAsWritten(piece, by)}`;
+    const kind = `${pieceName(piece, lines)} ${sizeAsWritten(piece, by, units)}`;
     counts.set(kind, { piece, count: (counts.get(kind)?.count ?? 0) + 1 });
   }
   const texts = [...counts.values()].map(({ piece, count }) =>
     fill(isNamed(piece, lines) ? words.holds : words.holdsUnnamed, {
       piece: pieceName(piece, lines),
       count: showCount(count),
-      size: sizeAsWritten(piece, by),
+      size: sizeAsWritten(piece, by, units),
     }),
   );
   return texts.join(planWords.andAlso);
 }
 
 /** As it is written: a turned one is no other piece. */
-function sizeAsWritten({ width, height, turned }: CutPiece, by: By): string {
-  if (by === 'lengths') return showLength(height);
-  return turned ? showArea(height, width) : showArea(width, height);
+function sizeAsWritten({ width, height, turned }: CutPiece, by: By, units: Units): string {
+  const [across, along] = turned ? [height, width] : [width, height];
+  return lengthsText(across, by === 'lengths' ? height : along, by, units);
 }

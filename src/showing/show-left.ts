@@ -1,19 +1,22 @@
+import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, Purchase, RowNeed } from '../core/plan/result.ts';
 import { exact, floor, zero } from '../core/quantity/exact.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 import { planWords } from '../words/plan.ts';
 import { roundedDown, showExactly } from './amounts.ts';
 import { counted, fill } from './fill.ts';
+import { inSystems } from './systems.ts';
 
 /**
  * What is left over: of whole packs, and of what does several models and was bought whole for fewer.
  *
  *     a can of 400 mL does 30 models; for 12 of them: 240 mL left
  */
-export function leftText({ left, material }: Purchase, plan: Plan): string {
+export function leftText({ left, material }: Purchase, plan: Plan, { program }: Workspace): string {
   if (left.value.equals(zero)) return planWords.none;
   const opened = openedRows(material, plan);
-  if (dimensionOf(left.unit) !== 'count' || opened.length === 0) return showExactly(roundedDown(left));
+  if (dimensionOf(left.unit) !== 'count' || opened.length === 0)
+    return inSystems(program.units, (system) => showExactly(roundedDown(left, system), system));
   const whole = exact(floor(left.value));
   return whole.equals(zero) ? modelsText(opened) : showExactly({ ...left, value: whole });
 }

@@ -4,11 +4,12 @@ import type { PlannedLine, StepNeed, StepTake } from '../core/plan/result.ts';
 import { compare, measure } from '../core/quantity/quantity.ts';
 import { type Leading, readLeading } from '../core/quantity/read.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
-import { showExactly, showSize } from './amounts.ts';
+import { showFor, showSizeIn } from './amounts-of-uses.ts';
 import { properly } from './author-text.ts';
 import { showCount } from './numbers.ts';
-import { needOf, roundedFor, takenOf } from './shares.ts';
+import { needOf, takenOf } from './shares.ts';
 import { type Shown, shown } from './shown.ts';
+import { showSetting } from './temperatures.ts';
 
 /**
  * Texts of the links of the prose that begin with an amount, at the batch of the plan. Counts, masses, volumes and
@@ -28,12 +29,12 @@ export function showLinks(
 }
 
 function linkText(link: ProseLink, line: PlannedLine, workspace: Workspace): string | undefined {
-  if (link.kind === 'set') return settingText(link, line);
+  if (link.kind === 'set') return settingText(link, line, workspace);
   const leading = readLeading(link.text);
   if (!leading) return undefined;
   if (link.kind !== 'material') return properly(link.text);
   const { amount, rest } = leading;
-  if ('sides' in amount) return withRest(showSize(amount), rest);
+  if ('sides' in amount) return withRest(showSizeIn(workspace.program.units, amount), rest);
   const scaled = isSideOfPiece(amount, link.target, line) ? undefined : scaledText(link, line, workspace);
   return scaled === undefined ? properly(link.text) : withRest(scaled, rest);
 }
@@ -49,11 +50,15 @@ function isSideOfPiece(amount: Leading['amount'], target: string, { at }: Planne
 }
 
 /** A setting stands as its step gives it at this level. */
-function settingText({ section, target }: ProseLink, line: PlannedLine): string | undefined {
+function settingText(
+  { section, target }: ProseLink,
+  line: PlannedLine,
+  workspace: Workspace,
+): string | undefined {
   const step = stepOfSection(line, section);
   const steps = line.at.steps.filter(({ id }) => step === undefined || id === step);
   const setting = steps.map(({ set }) => set[target]).find((found) => found !== undefined);
-  return setting && properly(setting.text);
+  return setting && showSetting(setting.text, workspace);
 }
 
 function scaledText(link: ProseLink, line: PlannedLine, workspace: Workspace): string | undefined {
@@ -65,17 +70,17 @@ function scaledText(link: ProseLink, line: PlannedLine, workspace: Workspace): s
   return take && takeText(take, step, line, workspace);
 }
 
-function takeText(take: StepTake, step: StepNeed, line: PlannedLine, { tools }: Workspace): string {
+function takeText(take: StepTake, step: StepNeed, line: PlannedLine, workspace: Workspace): string {
   if (take.pieces.length > 0) return showCount(take.pieces.reduce((sum, { run }) => sum + run, 0));
-  return showExactly(roundedFor(line, take.use, takenOf(line, step, take).run, tools));
+  return showFor(line, take.use, takenOf(line, step, take).run, workspace);
 }
 
-function oneModelText(target: string, line: PlannedLine, { tools }: Workspace): string | undefined {
+function oneModelText(target: string, line: PlannedLine, workspace: Workspace): string | undefined {
   const row = line.at.materials.find(({ id, use }) => id === target || use === target);
   if (row && row.pieces.length > 0) return showCount(row.pieces.reduce((sum, { count }) => sum + count, 0));
   const use = row?.id ?? target;
   const need = needOf(line, use);
-  return need && showExactly(roundedFor(line, use, need.one, tools));
+  return need && showFor(line, use, need.one, workspace);
 }
 
 function stepOfSection({ at }: PlannedLine, section: number): string | undefined {

@@ -5,12 +5,12 @@ import type { RowAt } from '../core/plan/scale/step-uses.ts';
 import { exact, zero } from '../core/quantity/exact.ts';
 import type { Measure } from '../core/quantity/quantity.ts';
 import { planWords } from '../words/plan.ts';
-import { showAsWritten, showExactly, showSize } from './amounts.ts';
+import { showAsWritten } from './amounts.ts';
 import { properly } from './author-text.ts';
 import { counted, fill, inWords, noBreak } from './fill.ts';
 import { showCount, showRatio } from './numbers.ts';
 import { materialName, toolName, useName } from './names.ts';
-import { needOf, roundedFor } from './shares.ts';
+import { showFor, showSizeIn, showTotal } from './amounts-of-uses.ts';
 import { type ShownMaterial, shown } from './shown.ts';
 
 /** Rows of a line as its guide lists them; below the first row that uses a mix, what the mix is made of. */
@@ -63,8 +63,8 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
     must: mustOf(row.use, workspace),
     one: rowOneText(row, need, line, workspace),
     total: pieces
-      ? piecesText(row, new Map(need.pieces.map(({ piece, count }) => [piece, count])))
-      : amountText(line, row.id, needOf(line, row.id)!.total, workspace),
+      ? piecesText(row, new Map(need.pieces.map(({ piece, count }) => [piece, count])), workspace)
+      : showTotal(line, row.id, workspace),
     notes: [
       ...rowNotes(row, line, workspace),
       ...(row.does === undefined ? usualNote(line, row.id, need, workspace) : []),
@@ -74,7 +74,9 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
 
 /** What one model takes; of what does several, its share. */
 function rowOneText(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Workspace): string {
-  if (row.pieces.length > 0) return piecesText(row, new Map(row.pieces.map(({ id, count }) => [id, count])));
+  if (row.pieces.length > 0) {
+    return piecesText(row, new Map(row.pieces.map(({ id, count }) => [id, count])), workspace);
+  }
   if (row.does === undefined) return oneText(line, row.id, need.one, workspace);
   return fill(planWords.materials.shareOf, { n: showCount(row.does), amount: wholeText(row) });
 }
@@ -99,7 +101,7 @@ function ingredientTexts(mix: MixNeed, line: PlannedLine, workspace: Workspace):
       name: materialName(need.use, workspace),
       must: mustOf(need.use, workspace),
       one: oneText(line, need.use, need.one, workspace),
-      total: amountText(line, need.use, need.total, workspace),
+      total: showTotal(line, need.use, workspace),
       notes: [
         ...(until === undefined ? [] : [fill(planWords.materials.until, { sign: until })]),
         ...usualNote(line, need.use, need, workspace),
@@ -111,19 +113,15 @@ function ingredientTexts(mix: MixNeed, line: PlannedLine, workspace: Workspace):
 const mustOf = (id: string, workspace: Workspace): string =>
   workspace.materials[id]?.must.map(properly).join(planWords.listComma) ?? '';
 
-function amountText(line: PlannedLine, use: string, amount: Measure, { tools }: Workspace): string {
-  return showExactly(roundedFor(line, use, amount, tools));
-}
-
 /** What one model takes. A share of something counted stays a share: "1/12". */
 function oneText(line: PlannedLine, use: string, one: Measure, workspace: Workspace): string {
-  return one.unit === '' ? showRatio(one.value) : amountText(line, use, one, workspace);
+  return one.unit === '' ? showRatio(one.value) : showFor(line, use, one, workspace);
 }
 
 /** "12 of 150 mm × 100 mm"; where a row has several kinds of pieces, each with its name. */
-function piecesText(row: RowAt, counts: ReadonlyMap<string, number>): string {
+function piecesText(row: RowAt, counts: ReadonlyMap<string, number>, { program }: Workspace): string {
   const texts = row.pieces.map(({ id, size }) => {
-    const facts = { count: showCount(counts.get(id) ?? 0), size: showSize(size) };
+    const facts = { count: showCount(counts.get(id) ?? 0), size: showSizeIn(program.units, size) };
     return row.pieces.length === 1
       ? fill(planWords.materials.pieces, facts)
       : fill(planWords.materials.namedPieces, { ...facts, piece: inWords(id) });
@@ -175,5 +173,5 @@ function usualNote(
   workspace: Workspace,
 ): readonly string[] {
   if (need.usual.value.equals(need.total.value)) return [];
-  return [fill(planWords.materials.usually, { amount: amountText(line, use, need.usual, workspace) })];
+  return [fill(planWords.materials.usually, { amount: showFor(line, use, need.usual, workspace) })];
 }

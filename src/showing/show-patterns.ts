@@ -5,9 +5,11 @@ import type { Exact } from '../core/quantity/exact.ts';
 import { convert, measure } from '../core/quantity/quantity.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { capital, counted, fill, inWords } from './fill.ts';
-import { place, showArea } from './millimetres.ts';
+import { showArea } from './cut-lengths.ts';
+import { place } from './millimetres.ts';
 import { materialName } from './names.ts';
 import { shown } from './shown.ts';
+import type { Units } from './systems.ts';
 import type { ShownPattern, ShownPatterns, ShownUnprinted } from './shown-sheets.ts';
 import { tilesOf } from './tiles.ts';
 
@@ -43,7 +45,9 @@ export function showPatterns(
 ): ShownPatterns {
   const line = plan.lines[index]!;
   const outlines = [...drawnOutlines(line, drawings, workspace), ...plainOutlines(line, workspace)];
-  const patterns = outlines.map((outline, i) => showPattern(`${key}.patterns[${i}]`, outline));
+  const patterns = outlines.map((outline, i) =>
+    showPattern(`${key}.patterns[${i}]`, outline, workspace.program.units),
+  );
   const isPrinted = ({ file, tiles }: ShownPattern): boolean =>
     file !== undefined || tiles.length <= mostTiles;
   return {
@@ -112,13 +116,13 @@ function cutText(row: Row, piece: PieceAt, line: PlannedLine, workspace: Workspa
   return fill(words.pieces, { count: counted(count, 'piece'), material: materialName(row.use, workspace) });
 }
 
-function showPattern(key: string, outline: Outline): ShownPattern {
+function showPattern(key: string, outline: Outline, units: Units): ShownPattern {
   const { id, name, cut, file, mayTurn } = outline;
   const [width, height] = [place(outline.width), place(outline.height)];
   return {
     id,
     name: shown(`${key}.name`, name),
-    size: shown(`${key}.size`, showArea(outline.width, outline.height)),
+    size: shown(`${key}.size`, showArea(outline.width, outline.height, units)),
     cut: shown(`${key}.cut`, cut.join(', ')),
     turn: shown(`${key}.turn`, mayTurn ? words.mayTurn : words.noTurn),
     ...(file === undefined ? {} : { file }),

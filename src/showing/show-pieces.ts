@@ -3,13 +3,14 @@ import { cuttingWords as words } from '../words/cutting.ts';
 import { planWords } from '../words/plan.ts';
 import type { CutAlike } from './cut-alike.ts';
 import { fill, listed } from './fill.ts';
-import { areaNumbers, millimetreNumber, showLength } from './millimetres.ts';
+import { areaNumbers, ruleNumber, showLength } from './cut-lengths.ts';
 import { numbersText } from './model-lists.ts';
 import { lineName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { pieceName } from './piece-name.ts';
 import type { ShownPiece } from './shown-cutting.ts';
 import { shown } from './shown.ts';
+import type { Units } from './systems.ts';
 
 /** Pieces at places of their own: one, or along a length those that follow each other and are alike. */
 interface Row {
@@ -26,9 +27,12 @@ export function showPieces(
   { layout, models }: CutAlike,
   by: CuttingPlan['by'],
   lines: readonly PlannedLine[],
+  units: Units,
 ): readonly ShownPiece[] {
   const rows = layout.pieces.map((piece, i) => ({ pieces: [piece], numbers: [i + 1], models: models[i]! }));
-  return (by === 'lengths' ? joined(rows) : rows).map((row, i) => showRow(`${key}[${i}]`, row, by, lines));
+  return (by === 'lengths' ? joined(rows) : rows).map((row, i) =>
+    showRow(`${key}[${i}]`, row, by, lines, units),
+  );
 }
 
 function joined(rows: readonly Row[]): readonly Row[] {
@@ -55,18 +59,19 @@ function showRow(
   { pieces, numbers, models }: Row,
   by: CuttingPlan['by'],
   lines: readonly PlannedLine[],
+  units: Units,
 ): ShownPiece {
   const piece = pieces[0]!;
   const isPlaced = by !== 'lengths';
-  const size = isPlaced ? areaNumbers(piece.width, piece.height) : showLength(piece.height);
+  const size = isPlaced ? areaNumbers(piece.width, piece.height, units) : showLength(piece.height, units);
   return {
     number: shown(`${key}.number`, numbersText(numbers)),
     piece: shown(`${key}.piece`, pieceName(piece, lines)),
     of: shown(`${key}.of`, lines.length === 1 ? '' : lineName(lines[piece.line]!)),
     model: shown(`${key}.model`, isPlaced ? inOrder(models) : together(models)),
     size: shown(`${key}.size`, piece.turned ? fill(words.turned, { size }) : size),
-    fromLeft: shown(`${key}.fromLeft`, isPlaced ? millimetreNumber(piece.x) : ''),
-    fromBottom: shown(`${key}.fromBottom`, isPlaced ? millimetreNumber(piece.y) : ''),
+    fromLeft: shown(`${key}.fromLeft`, isPlaced ? ruleNumber(piece.x, units) : ''),
+    fromBottom: shown(`${key}.fromBottom`, isPlaced ? ruleNumber(piece.y, units) : ''),
   };
 }
 

@@ -102,7 +102,7 @@ function aboutMaterial(key: string, purchase: Purchase, plan: Plan, workspace: W
     name: shown(`${key}.name`, materialName(material, workspace)),
     must: shown(`${key}.must`, must.map(properly).join(planWords.listComma)),
     needed: shown(`${key}.needed`, amountToBuy(purchase.needed, material, plan, workspace)),
-    left: shown(`${key}.left`, leftText(purchase, plan)),
+    left: shown(`${key}.left`, leftText(purchase, plan, workspace)),
   };
 }
 

@@ -3,7 +3,7 @@ import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, Purchase } from '../core/plan/result.ts';
 import { type Measure, compare } from '../core/quantity/quantity.ts';
 import { planWords } from '../words/plan.ts';
-import { roundedUp, showAsWritten, showExactly, showSize } from './amounts.ts';
+import { showAmount, showAsWritten, showSize } from './amounts.ts';
 import { capital, fill, listed } from './fill.ts';
 import { showMoney, showSum } from './money.ts';
 import { materialName, supplierName } from './names.ts';
@@ -13,6 +13,7 @@ import { leftText } from './show-left.ts';
 import { showDeliveries } from './show-deliveries.ts';
 import { showShoppingNotes } from './show-warnings.ts';
 import { type ShownPlan, type ShownPurchase, shown } from './shown.ts';
+import { inSystems } from './systems.ts';
 
 /** What to buy in whole packs, what it comes to, and what to know before ordering. */
 export function showShopping(key: string, plan: Plan, workspace: Workspace): ShownPlan['shopping'] {
@@ -40,13 +41,14 @@ function showPurchase(key: string, purchase: Purchase, plan: Plan, workspace: Wo
     packs: shown(`${key}.packs`, packsText(purchase, packs, workspace)),
     supplier: shown(`${key}.supplier`, capital(suppliersText(packs, workspace))),
     cost: shown(`${key}.cost`, costText(purchase, workspace)),
-    left: shown(`${key}.left`, leftText(purchase, plan)),
+    left: shown(`${key}.left`, leftText(purchase, plan, workspace)),
   };
 }
 
 /** An amount of a material, as finely as it is measured out. */
 export function amountToBuy(of: Measure, material: string, plan: Plan, workspace: Workspace): string {
-  return showExactly(roundedUp(of, readingOfUses(material, of.unit, plan, workspace)));
+  const reading = readingOfUses(material, of.unit, plan, workspace);
+  return inSystems(workspace.program.units, (system) => showAmount(of, reading, system));
 }
 
 export interface BoughtPack {

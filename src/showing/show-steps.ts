@@ -12,6 +12,7 @@ import { type StepRuns, showBegins, showNotBefore, showStepTimes } from './show-
 import { showTickTimes } from './show-tick-times.ts';
 import { showTakes } from './show-takes.ts';
 import { type Shown, type ShownStep, shown } from './shown.ts';
+import { showSetting } from './temperatures.ts';
 import { showDuration } from './times.ts';
 
 /** The steps of a line as its guide lists them: amounts and times of one full run, dangers before all else. */
@@ -40,7 +41,7 @@ function showStep(
     runs: shown(`${key}.runs`, runsText(need)),
     times: showStepTimes(`${key}.times`, step, need, runs, workspace),
     takes: showTakes(`${key}.takes`, need, line, workspace),
-    settings: showSettings(`${key}.settings`, step),
+    settings: showSettings(`${key}.settings`, step, workspace),
     controls: showControls(`${key}.controls`, step.controls),
     cautions: showStepCautions(`${key}.cautions`, line.at, step.id),
     hazards: showHazards(`${key}.hazards`, step.id, line, workspace),
@@ -63,10 +64,10 @@ function runsText({ runs }: StepNeed): string {
   return fill(sentence, { runs: counted(runs.length, 'run'), models: counted(most, 'model') });
 }
 
-function showSettings(key: string, step: StepAt): ShownStep['settings'] {
+function showSettings(key: string, step: StepAt, workspace: Workspace): ShownStep['settings'] {
   return Object.entries(step.set).map(([name, setting], i) => ({
     name: shown(`${key}[${i}].name`, inWords(name)),
-    value: shown(`${key}[${i}].value`, properly(setting.text)),
+    value: shown(`${key}[${i}].value`, showSetting(setting.text, workspace)),
   }));
 }
 

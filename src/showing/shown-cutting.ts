@@ -30,6 +30,8 @@ export interface ShownLayout {
   readonly left: Shown;
   /** Below the picture on a page: what is left, and before it what a length holds, which has no table there. */
   readonly caption: Shown;
+  /** "Size, mm": in what the table counts. */
+  readonly sizeHead: Shown;
   /** In order from the lower left corner, by rows. */
   readonly pieces: readonly ShownPiece[];
   readonly drawing: CutDrawing;

@@ -165,6 +165,11 @@ export const optionWords = {
     wants: 'a length of time up to a year, such as 2h, 30min or "2 h 30 min"',
   },
   out: { takes: 'DIR', does: 'the folder to write into; else site', wants: 'a folder' },
+  units: {
+    takes: 'NAME',
+    does: 'metric, us or both; else those of the program',
+    wants: 'metric, us or both',
+  },
   paper: { takes: 'NAME', does: 'A4 or Letter; else that of the program', wants: 'A4 or Letter' },
   'ready-by': {
     takes: 'TIME',

@@ -1,4 +1,4 @@
-/** What a cutting plan says. Lengths are in millimetres throughout, so that a rule can be laid on at once. */
+/** What a cutting plan says. Lengths are as a rule reads them, so that it can be laid on at once. */
 export const cuttingWords = {
   /** "2 sheets of 600 mm × 450 mm and 1 sheet of 300 mm × 200 mm from stock; 83 % used." */
   says: '{what}; {used}.',
@@ -35,7 +35,7 @@ export const cuttingWords = {
   unnamed: 'Piece',
   pieceSize: '{piece} {size}',
   left: {
-    sheets: '{width} × {length} left whole',
+    sheets: '{area} left whole',
     roll: '{length} left on the roll',
     lengths: '{length} left',
   },
@@ -46,12 +46,13 @@ export const cuttingWords = {
   /** Models of so many sheets cut alike that they are not all listed: the first and the last. */
   manyModels: '{first} … {last}',
 
+  /** Of the size of a piece, and where it lies. */
+  sizeHead: { metric: 'Size, mm', US: 'Size, in', both: 'Size, mm (in)' },
   columns: {
     number: 'No.',
     piece: 'Piece',
     of: 'For',
     model: 'Model',
-    size: 'Size, mm',
     fromLeft: 'From left',
     fromBottom: 'From bottom',
   },

@@ -58,7 +58,7 @@ export const pageWords = {
     worthKnowing: 'Worth knowing',
     cutting: 'Cut it',
     cuttingSay:
-      'Sizes in mm, across then up, measured from the lower left corner. Pieces are numbered as in the table; hatched is what is left over.',
+      'Sizes across then up, in the unit that the table names, measured from the lower left corner. Pieces are numbered as in the table; hatched is what is left over.',
     cutSheet: 'Print the cutting plan',
     when: 'When it happens',
     strip: 'Picture of the schedule; the table below says the same.',

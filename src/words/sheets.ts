@@ -28,7 +28,7 @@ export const sheetWords = {
     head: '{guide} · cutting plan · {version} · {batch}',
     headNoVersion: '{guide} · cutting plan · {batch}',
     cutBy: 'Cut by (name, initials)',
-    say: 'Sizes in mm, across then up, measured from the lower left corner. Drawn to scale, not full size: lay a rule on the sheet. Hatched is what is left over.',
+    say: 'Sizes across then up, in the unit that the table names, measured from the lower left corner. Drawn to scale, not full size: lay a rule on the sheet. Hatched is what is left over.',
   },
 
   /** Of a product’s danger. */

@@ -33,3 +33,13 @@ export const nouns = {
   use: { one: 'use', many: 'uses' },
   'working-day': { one: 'working day', many: 'working days' },
 } as const;
+
+/** US customary measures, alone or behind the metric ones. */
+export const systemWords = {
+  both: '{metric} ({us})',
+  /** Between the measures of one amount: "2 US cups + 3 tbsp"; the system is said once. */
+  andMeasure: ' + ',
+  us: 'US ',
+  many: { 'US cup': 'US cups', 'US quart': 'US quarts' },
+  temperatures: '{least}–{most}\u00a0{unit}',
+} as const;

@@ -21,11 +21,11 @@ const spray = (rest: Partial<Purchase> = {}): Purchase => ({
 
 describe('what is left of a can that does 30 models', () => {
   it('is told as it is measured', () => {
-    expect(plain(leftText(spray(), planOf(12)))).toBe('240 mL');
+    expect(plain(leftText(spray(), planOf(12), bench))).toBe('240 mL');
   });
 
   it('is a dash where nothing is', () => {
-    expect(leftText(spray({ left: { value: zero, unit: 'mL' } }), planOf(30))).toBe('–');
+    expect(leftText(spray({ left: { value: zero, unit: 'mL' } }), planOf(30), bench)).toBe('–');
   });
 
   it('of something counted is said in models', () => {
@@ -44,9 +44,9 @@ describe('what is left of a can that does 30 models', () => {
       left: { value: exact('3/5'), unit: '' },
     });
     const withBlade = { ...plan, lines: [{ ...line!, rows }] };
-    expect(plain(leftText(counted, withBlade))).toBe('enough for 18 models');
+    expect(plain(leftText(counted, withBlade, bench))).toBe('enough for 18 models');
     // the rest of an opened blade with nine whole ones
-    expect(leftText({ ...counted, left: { value: exact('48/5'), unit: '' } }, withBlade)).toBe('9');
+    expect(leftText({ ...counted, left: { value: exact('48/5'), unit: '' } }, withBlade, bench)).toBe('9');
   });
 });
 

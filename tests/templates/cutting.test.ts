@@ -26,6 +26,7 @@ const layout = (rest: Partial<ShownLayout> = {}): ShownLayout => ({
   size: text('600 mm × 450 mm'),
   holds: text('2 × Skin'),
   left: text('600 mm × 30 mm left whole'),
+  sizeHead: text('Size, mm'),
   caption: text('2 × Skin; 600 mm × 30 mm left whole'),
   pieces: [piece('1'), piece('2')],
   drawing: {

@@ -63,6 +63,8 @@ describe('the answer of a page', () => {
   const stock = join(tmpdir(), `stock-${process.pid}.yaml`);
   it.each([
     ['needle-block', 'shallow', 'batch=7&builders=3', ['needle-block:shallow=7', '--builders', '3']],
+    ['needle-block', 'shallow', 'batch=5&units=both', ['needle-block:shallow=5', '--units', 'both']],
+    ['suture-pad', undefined, 'batch=6&units=us', ['suture-pad=6', '--units', 'us']],
     ['needle-block', 'deep', 'batch=2&batch:shallow=3', ['needle-block:deep=2', 'needle-block:shallow=3']],
     [
       'suture-pad',
