@@ -1,4 +1,4 @@
-import { plannerWords as words } from '../words/planner.ts';
+import { answerWords as words } from '../words/answer.ts';
 import { fill } from './fill.ts';
 import type { ShownFact, ShownPlan } from './shown.ts';
 
@@ -8,8 +8,8 @@ export function answerSentence({ lines, title, facts, schedule }: ShownPlan): st
   const valueOf = (id: ShownFact['id']): string => facts.find((fact) => fact.id === id)?.value.text ?? '';
   const what = only && others.length === 0 ? only.models.text : title.text;
   const [outlay, ready, begin] = [valueOf('outlay'), valueOf('ready'), valueOf('begin')];
-  if (ready === '') return fill(words.answerNoSchedule, { what, outlay, none: schedule.none.text });
+  if (ready === '') return fill(words.noSchedule, { what, outlay, none: schedule.none.text });
   return begin === ''
-    ? fill(words.answer, { what, outlay, ready })
-    : fill(words.answerBackwards, { what, outlay, begin, ready });
+    ? fill(words.ready, { what, outlay, ready })
+    : fill(words.backwards, { what, outlay, begin, ready });
 }

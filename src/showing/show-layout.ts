@@ -6,7 +6,7 @@ import type { nouns } from '../words/units.ts';
 import type { CutAlike } from './cut-alike.ts';
 import { drawCut } from './draw-cut.ts';
 import { counted, fill } from './fill.ts';
-import { showArea, showLength, showRule } from './cut-lengths.ts';
+import { showArea, showLength } from './cut-lengths.ts';
 import { numbersText } from './model-lists.ts';
 import { showCount } from './numbers.ts';
 import { offcutOf } from './offcut.ts';

@@ -2,7 +2,7 @@ import type { GuideAt } from '../core/model/guide.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { referenceClock } from '../core/plan/time/clock.ts';
 import { holdLimits, vapourMinutes, waitMinutes } from '../core/plan/scale/step-times.ts';
-import { benchWords } from '../words/bench.ts';
+import { tickTimeWords } from '../words/tick-times.ts';
 import { fill } from './fill.ts';
 import { stepName } from './names.ts';
 
@@ -25,9 +25,9 @@ export function showTickTimes(step: StepAt, at: GuideAt, workspace: Workspace): 
   const wait = waitMinutes(step, workspace, referenceClock(workspace.program));
   const vapour = vapourMinutes(step);
   return [
-    ...(wait > 0 ? [{ minutes: wait, rounds: 'up', says: benchWords.notBefore } as const] : []),
+    ...(wait > 0 ? [{ minutes: wait, rounds: 'up', says: tickTimeWords.notBefore } as const] : []),
     ...limitTimes(step, at),
-    ...(vapour > 0 ? [{ minutes: vapour, rounds: 'up', says: benchWords.clears } as const] : []),
+    ...(vapour > 0 ? [{ minutes: vapour, rounds: 'up', says: tickTimeWords.clears } as const] : []),
   ];
 }
 
@@ -39,7 +39,7 @@ function limitTimes(step: StepAt, at: GuideAt): readonly TickTime[] {
     minutes,
     rounds: 'down',
     says: isOne
-      ? benchWords.limit
-      : fill<string>(benchWords.limitBefore, { step: stepName(at, next), time: '{time}' }),
+      ? tickTimeWords.limit
+      : fill<string>(tickTimeWords.limitBefore, { step: stepName(at, next), time: '{time}' }),
   }));
 }

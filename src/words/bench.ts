@@ -10,10 +10,6 @@ export const benchWords = {
   print: 'Print',
 
   ticked: 'Ticked {time}, by the clock of this device.',
-  notBefore: 'Next step not before {time}.',
-  limit: 'Hands off the next step by {time}.',
-  limitBefore: 'Hands off “{step}” by {time}.',
-  clears: 'No flame and no hot tool before {time}.',
   fromTheTick:
     'Counted from the tick: if your hands came off earlier, a limit ends earlier too. The sheet and “right when” come first.',
   ofRuns: 'It is done in several runs, and each has times of its own: go by the sheet.',

@@ -51,10 +51,6 @@ export const plannerWords = {
   copied: 'Copied. Whoever opens the address sees the same numbers.',
   copyHere: 'Copy it from here:',
 
-  /** What the page answers after each change. */
-  answer: '{what}: {outlay} to buy, ready {ready}.',
-  answerBackwards: '{what}: {outlay} to buy, begin {begin}, ready {ready}.',
-  answerNoSchedule: '{what}: {outlay} to buy. {none}',
   published: 'As published: {answer}',
   wrong: '{field}: {help}',
   unread: 'Not understood here, so left out: {list}.',

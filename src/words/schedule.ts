@@ -28,6 +28,9 @@ export const scheduleWords = {
     delivery: 'waits for the delivery',
   },
 
+  /** What the marks in the picture of a schedule stand for. */
+  keys: { 'hands-on': 'Hands-on', wait: 'Wait', closed: 'Closed' },
+
   loads: {
     heading: 'How busy everything is',
     what: 'What',

@@ -35,3 +35,14 @@ it('a whole plan of guides, what cuts and schedules it included, has not grown b
   expect(weight).toBeGreaterThan(20_000);
   expect(weight).toBeLessThan(52_000);
 });
+
+/** Scripts of the site, in bytes as they are sent. */
+async function weightOfScripts(...names: readonly string[]): Promise<number> {
+  const weights = names.map((name) => weightOf(`import '../browser/${name}.entry.ts';`));
+  return (await Promise.all(weights)).reduce((sum, weight) => sum + weight, 0);
+}
+
+it('the page of a guide is read with 11 kB of scripts, and computes with 90 kB more, loaded at the first change', async () => {
+  expect(await weightOfScripts('planner', 'bench')).toBeLessThan(11_000);
+  expect(await weightOfScripts('engine')).toBeLessThan(90_000);
+});

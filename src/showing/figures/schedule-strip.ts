@@ -1,4 +1,3 @@
-import { pageWords } from '../../words/pages.ts';
 import { scheduleWords } from '../../words/schedule.ts';
 import type { ShownStrip } from '../shown-schedule.ts';
 import { type Tree, definitions, percent, picture, tree } from './tree.ts';
@@ -68,9 +67,9 @@ function across({ from, to }: Stretch): Tree['attributes'] {
 }
 
 const keys = [
-  ['hands-on', pageWords.guide.handsOn],
-  ['wait', pageWords.guide.wait],
-  ['closed', pageWords.guide.closed],
+  ['hands-on', scheduleWords.keys['hands-on']],
+  ['wait', scheduleWords.keys.wait],
+  ['closed', scheduleWords.keys.closed],
   ['decides', scheduleWords.chain.heading],
 ] as const;
 
