@@ -7,9 +7,14 @@ import type { Check, Finding } from './check.ts';
 import { makeContext, type ToCheck } from './context.ts';
 import { plansOf } from './plans.ts';
 import { guidesTouched } from './usage.ts';
+import { agendaDoesNotAddUp } from './agenda-does-not-add-up.ts';
+import { agendaItemWithoutTime } from './agenda-item-without-time.ts';
+import { answerNotAmongChoices } from './answer-not-among-choices.ts';
 import { basisMismatch } from './basis-mismatch.ts';
 import { cautionIncomplete } from './caution-incomplete.ts';
+import { confidenceAsAssessment } from './confidence-as-assessment.ts';
 import { currencyWithoutRate } from './currency-without-rate.ts';
+import { filmWithoutWords } from './film-without-words.ts';
 import { guideInItself } from './guide-in-itself.ts';
 import { hazardCodeUnknown } from './hazard-code-unknown.ts';
 import { hazardWithoutCaution } from './hazard-without-caution.ts';
@@ -19,41 +24,71 @@ import { holdLimitBroken } from './hold-limit-broken.ts';
 import { holdLimitWithoutNext } from './hold-limit-without-next.ts';
 import { imageWithoutText } from './image-without-text.ts';
 import { materialsMustNotMeet } from './materials-must-not-meet.ts';
+import { missingAgendaItem } from './missing-agenda-item.ts';
 import { missingApproval } from './missing-approval.ts';
 import { missingClearingTime } from './missing-clearing-time.ts';
 import { missingDataSheet } from './missing-data-sheet.ts';
 import { missingForReview } from './missing-for-review.ts';
+import { missingFromScript } from './missing-from-script.ts';
 import { missingImage } from './missing-image.ts';
+import { missingModuleFile } from './missing-module-file.ts';
+import { missingModuleText } from './missing-module-text.ts';
 import { missingPack } from './missing-pack.ts';
 import { missingPrice } from './missing-price.ts';
 import { mixMakesNothing } from './mix-makes-nothing.ts';
+import { modulesInACircle } from './modules-in-a-circle.ts';
 import { moreThanThereIs } from './more-than-there-is.ts';
+import { moreToolsThanOwned } from './more-tools-than-owned.ts';
+import { objectiveWithoutAssessment } from './objective-without-assessment.ts';
+import { objectiveWithoutPractice } from './objective-without-practice.ts';
 import { oldPrice } from './old-price.ts';
-import { pictureKindUnknown } from './picture-kind-unknown.ts';
+import { otherVersionOfGuide } from './other-version-of-guide.ts';
+import { passMarkIncomplete } from './pass-mark-incomplete.ts';
+import { passMarkUnsaid } from './pass-mark-unsaid.ts';
 import { patternNotToSize } from './pattern-not-to-size.ts';
+import { pictureKindUnknown } from './picture-kind-unknown.ts';
 import { pieceTooLarge } from './piece-too-large.ts';
 import { piecesMixed } from './pieces-mixed.ts';
+import { practiceTooShort } from './practice-too-short.ts';
+import { preparationOverPromise } from './preparation-over-promise.ts';
 import { priceOfADayToCome } from './price-of-a-day-to-come.ts';
 import { proseDisagrees } from './prose-disagrees.ts';
+import { readingLongerThanStated } from './reading-longer-than-stated.ts';
+import { readingTooHard } from './reading-too-hard.ts';
+import { resetLongerThanChangeOver } from './reset-longer-than-change-over.ts';
 import { reviewOverdue } from './review-overdue.ts';
 import { rowOfUnknownLevel } from './row-of-unknown-level.ts';
+import { scaleWithoutAnchors } from './scale-without-anchors.ts';
+import { servesNoObjective } from './serves-no-objective.ts';
 import { sharesDoNotAddUp } from './shares-do-not-add-up.ts';
+import { skillOnlyAskedAbout } from './skill-only-asked-about.ts';
 import { statedBuildTimeWrong } from './stated-build-time-wrong.ts';
 import { statedCostWrong } from './stated-cost-wrong.ts';
 import { statedHandsOnWrong } from './stated-hands-on-wrong.ts';
+import { stationInNoAgenda } from './station-in-no-agenda.ts';
+import { stationOfUnknownLevel } from './station-of-unknown-level.ts';
+import { stationTwiceInACircuit } from './station-twice-in-a-circuit.ts';
 import { stepWithoutHeading } from './step-without-heading.ts';
 import { stepWithoutTime } from './step-without-time.ts';
 import { stepsInACircle } from './steps-in-a-circle.ts';
+import { tooFewInstructors } from './too-few-instructors.ts';
+import { tooFewSeats } from './too-few-seats.ts';
 import { toolHeldBackwards } from './tool-held-backwards.ts';
 import { undatedPrice } from './undated-price.ts';
 import { unitMismatch } from './unit-mismatch.ts';
+import { unknownAssessment } from './unknown-assessment.ts';
 import { unknownCaution } from './unknown-caution.ts';
+import { unknownCircuitStation } from './unknown-circuit-station.ts';
 import { unknownControl } from './unknown-control.ts';
 import { unknownMaterial } from './unknown-material.ts';
 import { unknownModule } from './unknown-module.ts';
+import { unknownObjective } from './unknown-objective.ts';
 import { unknownOtherGuide } from './unknown-other-guide.ts';
 import { unknownPattern } from './unknown-pattern.ts';
+import { unknownPeople } from './unknown-people.ts';
 import { unknownPiece } from './unknown-piece.ts';
+import { unknownPractice } from './unknown-practice.ts';
+import { unknownScriptSentence } from './unknown-script-sentence.ts';
 import { unknownSetting } from './unknown-setting.ts';
 import { unknownStep } from './unknown-step.ts';
 import { unknownSupplier } from './unknown-supplier.ts';
@@ -62,13 +97,23 @@ import { unknownTool } from './unknown-tool.ts';
 import { unlistedMaterial } from './unlisted-material.ts';
 import { unlistedStation } from './unlisted-station.ts';
 import { unusedMaterial } from './unused-material.ts';
+import { unusualCost } from './unusual-cost.ts';
+import { unusualHandsOn } from './unusual-hands-on.ts';
+import { unusualLife } from './unusual-life.ts';
 import { vapourNearIgnition } from './vapour-near-ignition.ts';
+import { verbNotObservable } from './verb-not-observable.ts';
+import { weightsDoNotAddUp } from './weights-do-not-add-up.ts';
 
 /** Every check, by code. To add one: its file, its row here, its sentence in `words`, its case in the tests. */
 export const checks: readonly Check[] = Object.freeze([
+  agendaDoesNotAddUp,
+  agendaItemWithoutTime,
+  answerNotAmongChoices,
   basisMismatch,
   cautionIncomplete,
+  confidenceAsAssessment,
   currencyWithoutRate,
+  filmWithoutWords,
   guideInItself,
   hazardCodeUnknown,
   hazardWithoutCaution,
@@ -78,41 +123,71 @@ export const checks: readonly Check[] = Object.freeze([
   holdLimitWithoutNext,
   imageWithoutText,
   materialsMustNotMeet,
+  missingAgendaItem,
   missingApproval,
   missingClearingTime,
   missingDataSheet,
   missingForReview,
+  missingFromScript,
   missingImage,
+  missingModuleFile,
+  missingModuleText,
   missingPack,
   missingPrice,
   mixMakesNothing,
+  modulesInACircle,
   moreThanThereIs,
+  moreToolsThanOwned,
+  objectiveWithoutAssessment,
+  objectiveWithoutPractice,
   oldPrice,
+  otherVersionOfGuide,
+  passMarkIncomplete,
+  passMarkUnsaid,
   patternNotToSize,
   pictureKindUnknown,
   pieceTooLarge,
   piecesMixed,
+  practiceTooShort,
+  preparationOverPromise,
   priceOfADayToCome,
   proseDisagrees,
+  readingLongerThanStated,
+  readingTooHard,
+  resetLongerThanChangeOver,
   reviewOverdue,
   rowOfUnknownLevel,
+  scaleWithoutAnchors,
+  servesNoObjective,
   sharesDoNotAddUp,
+  skillOnlyAskedAbout,
   statedBuildTimeWrong,
   statedCostWrong,
   statedHandsOnWrong,
+  stationInNoAgenda,
+  stationOfUnknownLevel,
+  stationTwiceInACircuit,
   stepWithoutHeading,
   stepWithoutTime,
   stepsInACircle,
+  tooFewInstructors,
+  tooFewSeats,
   toolHeldBackwards,
   undatedPrice,
   unitMismatch,
+  unknownAssessment,
   unknownCaution,
+  unknownCircuitStation,
   unknownControl,
   unknownMaterial,
   unknownModule,
+  unknownObjective,
   unknownOtherGuide,
   unknownPattern,
+  unknownPeople,
   unknownPiece,
+  unknownPractice,
+  unknownScriptSentence,
   unknownSetting,
   unknownStep,
   unknownSupplier,
@@ -121,7 +196,12 @@ export const checks: readonly Check[] = Object.freeze([
   unlistedMaterial,
   unlistedStation,
   unusedMaterial,
+  unusualCost,
+  unusualHandsOn,
+  unusualLife,
   vapourNearIgnition,
+  verbNotObservable,
+  weightsDoNotAddUp,
 ]);
 
 /**

@@ -48,6 +48,8 @@ export interface Places {
 /** A module as it is written, with the places of its values. */
 export interface ModuleRead extends Places {
   readonly module: Module;
+  /** What lies beside it, by path below its folder. */
+  readonly files: readonly string[];
 }
 
 /** A guide as it is written, with the places of its values. */
@@ -87,20 +89,20 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
     guides,
     modules: Object.values(workspace.modules).map((module) => ({
       module,
+      files: filesBelow(`modules/${module.id}/`, files),
       ...placesIn(`modules/${module.id}`, origins),
     })),
     guidesAt,
     levelsOf: (guide) => levels.get(guide) ?? [],
     guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
-    beside: (guide) => filesBeside(guide, files),
+    beside: ({ id }) => filesBelow(`guides/${id}/`, files),
     bytesBeside: ({ id }, file) => files[`guides/${id}/${file.replace(/^(\.\/)+/, '')}`],
     isThere: (kind, id) => Object.hasOwn(workspace[kind], id) || notRead.has(`${kind}/${id}`),
     planOf: () => undefined,
   };
 }
 
-function filesBeside({ id }: Guide, files: ToCheck['files']): readonly string[] {
-  const folder = `guides/${id}/`;
+function filesBelow(folder: string, files: ToCheck['files']): readonly string[] {
   const below = Object.keys(files).filter((file) => file.startsWith(folder));
   return below.map((file) => file.slice(folder.length));
 }

@@ -30,3 +30,8 @@ export function rowName(
   const name = mix ? (mix.name ?? inWords(mix.id)) : materialName(workspace, row.use);
   return row.id === row.use ? name : `${name} (${row.id})`;
 }
+
+/** `heat-gloves`: an id of a published list; words of an author's own have blanks, or are one word. */
+export function isLikeAnId(text: string): boolean {
+  return /^[a-z0-9]+(-[a-z0-9]+)+$/.test(text);
+}

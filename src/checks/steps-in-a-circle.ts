@@ -1,5 +1,6 @@
 import type { StepAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
+import { circlesIn } from './circles.ts';
 import type { GuideAtLevel } from './context.ts';
 import { quoted } from './written.ts';
 
@@ -11,26 +12,7 @@ export const stepsInACircle: Check = {
 };
 
 function ofGuide(read: GuideAtLevel): readonly Finding[] {
-  const told = new Set<string>();
-  return read.at.steps.flatMap((step) => {
-    const circle = told.has(step.id) ? undefined : circleFrom(step, read.at.steps);
-    circle?.forEach(({ id }) => told.add(id));
-    return circle ? [finding(read, circle)] : [];
-  });
-}
-
-/** The shortest way from a step back to itself over what each comes after; `undefined` where there is none. */
-function circleFrom(start: StepAt, steps: readonly StepAt[]): readonly [StepAt, ...StepAt[]] | undefined {
-  const ways: [StepAt, ...StepAt[]][] = [[start]];
-  const seen = new Set<string>();
-  for (const way of ways) {
-    for (const before of steps.filter(({ id }) => way.at(-1)!.after.includes(id))) {
-      if (before === start) return way;
-      if (!seen.has(before.id)) ways.push([...way, before]);
-      seen.add(before.id);
-    }
-  }
-  return undefined;
+  return circlesIn(read.at.steps).map((circle) => finding(read, circle));
 }
 
 function finding(read: GuideAtLevel, circle: readonly [StepAt, ...StepAt[]]): Finding {

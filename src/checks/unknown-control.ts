@@ -1,5 +1,6 @@
 import { controlWords } from '../words/index.ts';
 import type { Check } from './check.ts';
+import { isLikeAnId } from './names.ts';
 import { namedIn, the, unknownNames } from './unknown-names.ts';
 
 /** A control that is written like an id of the published list, and is none: it would be printed as it stands. */
@@ -21,8 +22,5 @@ export const unknownControl: Check = {
       }));
     }),
 };
-
-/** `heat-gloves`; words of an author's own have blanks, or are one word. */
-const isLikeAnId = (text: string): boolean => /^[a-z0-9]+(-[a-z0-9]+)+$/.test(text);
 
 const inWords = (id: string): string => id.replaceAll('-', ' ');

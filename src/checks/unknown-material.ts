@@ -1,14 +1,15 @@
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
+import type { Context, GuideRead, ModuleRead } from './context.ts';
 import { linkedTo, namedAt, the, unknownNames, type Reference } from './unknown-names.ts';
 import { directionsNamed, isGuideUse, usesInLife } from './usage.ts';
 
-/** A material that a guide or another material names, and no file describes. */
+/** A material that a guide, a module or another material names, and no file describes. */
 export const unknownMaterial: Check = {
   code: 'unknown-material',
   gravity: 'stops',
   find: (context) => [
     ...context.guides.flatMap((read) => ofGuide(read, context)),
+    ...context.modules.flatMap((read) => ofModule(read, context)),
     ...Object.keys(context.workspace.materials).flatMap((id) => ofMaterial(id, context)),
   ],
 };
@@ -35,6 +36,11 @@ function ofGuide(read: GuideRead, context: Context): readonly Finding[] {
       (name) => listed.includes(name) || isFile(name) || isNamedByGuide(read, name),
     ),
   ];
+}
+
+function ofModule(read: ModuleRead, { workspace, isThere }: Context): readonly Finding[] {
+  const described = Object.keys(workspace.materials);
+  return unknownNames(linkedTo(read, 'material'), described, (name) => isThere('materials', name));
 }
 
 /** A row or an ingredient names it: that is where it is told, not at each link. */

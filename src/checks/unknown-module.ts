@@ -1,12 +1,20 @@
 import type { Check } from './check.ts';
-import { linkedTo, unknownNames } from './unknown-names.ts';
+import { linkedTo, namedIn, the, unknownNames } from './unknown-names.ts';
 
-/** A module that a link leads to and that is not there. */
+/** A module that a link leads to or another module comes after, and that is not there. */
 export const unknownModule: Check = {
   code: 'unknown-module',
   gravity: 'stops',
-  find: ({ guides, workspace, isThere }) =>
-    guides.flatMap((read) =>
-      unknownNames(linkedTo(read, 'module'), Object.keys(workspace.modules), (id) => isThere('modules', id)),
-    ),
+  find: ({ guides, modules, workspace, isThere }) => {
+    const known = Object.keys(workspace.modules);
+    const isKnown = (id: string): boolean => isThere('modules', id);
+    return [
+      ...guides.flatMap((read) => unknownNames(linkedTo(read, 'module'), known, isKnown)),
+      ...modules.flatMap((read) => {
+        const { id: own, title, after } = read.module;
+        const named = [...namedIn(read, after, the('module', title), 'after'), ...linkedTo(read, 'module')];
+        return unknownNames(named, known.filter((id) => id !== own), isKnown);
+      }),
+    ];
+  },
 };

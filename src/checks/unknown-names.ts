@@ -2,7 +2,7 @@ import type { Place } from '../core/diagnostic.ts';
 import type { LinkKind } from '../core/model/prose.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Finding } from './check.ts';
-import type { GuideRead, Way } from './context.ts';
+import type { GuideRead, ModuleRead, Places, Way } from './context.ts';
 import { inWords } from './names.ts';
 
 /** Somewhere a thing is named by its id. */
@@ -50,7 +50,7 @@ function unknownName(
 
 /** A name under a key of its own: `from: pour`. */
 export function namedAt(
-  read: GuideRead,
+  read: Places,
   name: string | undefined,
   who: string,
   ...way: Way
@@ -62,7 +62,7 @@ export function namedAt(
 
 /** Names in a list: `[pour, unmould]`. */
 export function namedIn(
-  read: GuideRead,
+  read: Places,
   names: readonly string[],
   who: string,
   ...way: Way
@@ -71,8 +71,9 @@ export function namedIn(
 }
 
 /** Names that links of the prose lead to. */
-export function linkedTo(read: GuideRead, kind: LinkKind): readonly Reference[] {
-  const links = read.guide.prose.links.filter((link) => link.kind === kind);
+export function linkedTo(read: GuideRead | ModuleRead, kind: LinkKind): readonly Reference[] {
+  const { prose } = 'guide' in read ? read.guide : read.module;
+  const links = prose.links.filter((link) => link.kind === kind);
   return links.map(({ target, text, at, section }) => ({
     name: target,
     place: read.prose(at),

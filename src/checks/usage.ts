@@ -47,12 +47,12 @@ export function directionsNamed({ wait }: Pick<Step, 'wait'>): readonly {
   return each.filter((time) => 'material' in time);
 }
 
-/** Ids of the guides that a file of the workspace touches: its own, those that use it, or all. */
+/** Ids of the guides that a file of the workspace touches: its own, those that use it, none of a module, or all. */
 export function guidesTouched(file: string, { guides }: Workspace): readonly Guide[] {
-  const [, kind, id] = /^(guides|materials|tools)\/([^/.]+)/.exec(file) ?? [];
+  const [, kind, id] = /^(guides|materials|tools|modules)\/([^/.]+)/.exec(file) ?? [];
   const all = Object.values(guides);
   if (kind === 'guides') return all.filter((guide) => guide.id === id);
   if (kind === 'materials') return all.filter((guide) => materialsNamed(guide).has(id!));
   if (kind === 'tools') return all.filter((guide) => guide.tools.some(({ use }) => use === id));
-  return all;
+  return kind === 'modules' ? [] : all;
 }

@@ -21,7 +21,10 @@ export function timeText(minutes: number): string {
 /** The same of exact seconds: "40 s" where they are no whole minutes. */
 export function durationText(seconds: Rational): string {
   const minutes = exact(seconds).div(60);
-  return minutes.d === 1n ? timeText(Number(minutes.n)) : `${exactText(exact(seconds))} s`;
+  if (minutes.d === 1n) return timeText(Number(minutes.n));
+  const whole = minutes.floor();
+  const left = `${exactText(minutes.sub(whole).mul(60))} s`;
+  return whole.equals(0) ? left : `${timeText(Number(whole.n))} ${left}`;
 }
 
 /** Names in quotes with commas: “Weigh out”, “Pour”. */

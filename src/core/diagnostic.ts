@@ -29,7 +29,7 @@ export interface Place {
 }
 
 /** How a problem weighs by the guide's status; the one table of severities stands in `severityFor`. */
-export type Gravity = 'stops' | 'incomplete' | 'calendar' | 'local' | 'note';
+export type Gravity = 'stops' | 'incomplete' | 'calendar' | 'local' | 'doubtful' | 'note';
 
 /**
  * How severe a problem is, by its gravity and by the status of the (strictest) guide it touches.
@@ -38,6 +38,7 @@ export type Gravity = 'stops' | 'incomplete' | 'calendar' | 'local' | 'note';
  * - `incomplete`: a warning in a draft, an error from `reviewed` on.
  * - `calendar`: only the calendar changed it (an old price, an overdue review): always a warning.
  * - `local`: only this program's own lists changed it (a place that it does not count): always a warning.
+ * - `doubtful`: a rule of thumb, so it may be meant as it is: always a warning.
  * - `note`: never more than a note.
  */
 export function severityFor(gravity: Gravity, status: 'draft' | 'reviewed' | 'approved'): Severity {
@@ -48,6 +49,7 @@ export function severityFor(gravity: Gravity, status: 'draft' | 'reviewed' | 'ap
       return status === 'draft' ? 'warning' : 'error';
     case 'calendar':
     case 'local':
+    case 'doubtful':
       return 'warning';
     case 'note':
       return 'note';

@@ -11,7 +11,7 @@ import { limits } from './limits.ts';
 import { readMaterial } from './material.ts';
 import { readModule } from './module/module.ts';
 import { readProgram, type ProgramRead } from './program.ts';
-import type { MarkdownDocument } from './prose/document.ts';
+import { withTexts, type MarkdownDocument } from './prose/document.ts';
 import { readProse } from './prose/read-prose.ts';
 import type { Report } from './report.ts';
 import { readSheet, type Sheet } from './sheet/sheet.ts';
@@ -47,8 +47,8 @@ export const readGuideFile: MarkdownReader<Guide> = (found, id, files, report) =
     readGuide(id, file, prose),
   );
 export const readModuleFile: MarkdownReader<Module> = (found, id, files, report) =>
-  readMarkdownFile(found, { folder: `modules/${id}`, files, report }, (file, prose) =>
-    readModule(id, file, prose),
+  readMarkdownFile(found, { folder: `modules/${id}`, files, report }, (file, prose, document) =>
+    readModule(id, file, withTexts(prose, document)),
   );
 
 type MarkdownReader<T> = (
@@ -72,7 +72,7 @@ interface Beside {
 function readMarkdownFile<T>(
   { file, bytes }: FileFound,
   { folder, files, report }: Beside,
-  reader: (file: OpenFile, prose: Prose) => T,
+  reader: (file: OpenFile, prose: Prose, document: MarkdownDocument) => T,
 ): ReadFile<T> {
   const source = decode(file, bytes, limits.markdownBytes, report);
   const split = source && splitFrontMatter(source, report);
@@ -82,7 +82,7 @@ function readMarkdownFile<T>(
   const read = readProse(source, split.prose, exists, report);
   if (!sheet || !read) return sheet ? { sheet } : {};
   const open = { sheet, report, refused: sheet.faulty };
-  return { ...whatIsSound(open, (open) => reader(open, read.prose)), document: read.document };
+  return { ...whatIsSound(open, (open) => reader(open, read.prose, read.document)), document: read.document };
 }
 
 function whatIsSound<T>(file: OpenFile, reader: (file: OpenFile) => T): ReadFile<T> {

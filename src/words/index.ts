@@ -5,4 +5,5 @@ export { pageWords } from './pages.ts';
 export { planTextWords } from './plan-text.ts';
 export { planWords } from './plan.ts';
 export { safetyWords } from './safety.ts';
+export { scriptWords } from './script.ts';
 export { nouns, numberMarks, timeUnits } from './units.ts';

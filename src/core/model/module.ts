@@ -115,7 +115,7 @@ export interface AgendaItem {
   readonly stations: readonly string[];
   /** Survey items asked then: before or after. */
   readonly survey?: 'before' | 'after';
-  /** The script: what is said or done. */
+  /** The script: what is said or done, in words or by ids of the published list. */
   readonly script: readonly string[];
 }
 
@@ -128,6 +128,8 @@ export interface Station {
   readonly atOne: number;
   readonly takes: Duration;
   readonly changeOver: Duration;
+  /** The least that each trainee is to have hands on. */
+  readonly practice?: Duration;
   /** To set it up again between two groups. */
   readonly reset?: Duration;
   /** Whether an instructor leads it. */
@@ -167,6 +169,8 @@ export interface Scoring {
   /** Time limit. */
   readonly limit?: Duration;
   readonly items: readonly ScoredItem[];
+  /** What the weights of the items add up to. */
+  readonly total?: Rational;
   readonly ratings: readonly RatingScale[];
   readonly penalties: readonly Penalty[];
   /** What raters agree on before they rate. For staff. */

@@ -16,6 +16,8 @@ export interface Section {
   /** Which of `### Be careful`, `### Right when`, `### If not` it has. */
   readonly has: readonly ('be-careful' | 'right-when' | 'if-not')[];
   readonly at: ProsePlace;
+  /** Its words without the heading, a line for each paragraph, heading or cell. Of a module alone. */
+  readonly text?: string;
 }
 
 /** `[300 mm x 200 mm of felt](material:felt)`: kind `material`, target `felt`. */

@@ -22,6 +22,7 @@ export function readScoring(from: Written<ScoringShape> | undefined): Scoring | 
   return given<Scoring>({
     limit: read(from, 'limit', readClockTime),
     items: items(field(from, 'items')).map(readItem),
+    total: read(from, 'total', readRatio),
     ratings: items(field(from, 'ratings')).map(readRating),
     penalties: items(field(from, 'penalties')).map(readPenalty),
     raterNotes: readEach(from, 'rater-notes', readWords),
@@ -56,11 +57,13 @@ function readPenalty(from: Row<'penalties'>): Penalty {
   });
 }
 
+/** Nothing where it says neither how the mark was set nor that none is. */
 function readPass(from: Written<NonNullable<ScoringShape['pass']>> | undefined): Scoring['pass'] {
-  if (!from) return undefined;
   if (read(from, 'none-set', readYesNo)) return 'none';
+  const method = read(from, 'method', oneOfThese(passMethods));
+  if (!method) return undefined;
   return given<PassMark>({
-    method: read(from, 'method', oneOfThese(passMethods)) ?? 'angoff',
+    method,
     judges: read(from, 'judges', readWords) ?? '',
     on: read(from, 'on', readDay),
     by: read(from, 'by', readWords),

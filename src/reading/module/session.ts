@@ -57,6 +57,7 @@ export function readStation(from: Written<StationShape>): Station {
     atOne: read(from, 'at-one', readCount) ?? 1,
     takes: read(from, 'takes', readClockTime) ?? noTime,
     changeOver: read(from, 'change-over', readClockTime) ?? noTime,
+    practice: read(from, 'practice', readClockTime),
     reset: read(from, 'reset', readClockTime),
     led: read(from, 'led', readYesNo) ?? false,
     models: items(field(from, 'models')).map(readModels),

@@ -80,6 +80,22 @@ export function textOf(node: Nodes): string {
   return 'children' in node ? node.children.map(textOf).join('') : node.type === 'break' ? ' ' : '';
 }
 
+/** The same prose, with the words of each section for whoever counts them. */
+export function withTexts(prose: Prose, { root, sections }: MarkdownDocument): Prose {
+  const textIn = ({ from, to }: MarkdownDocument['sections'][number], { heading }: Section): string =>
+    root.children
+      .slice(heading === '' ? from : from + 1, to)
+      .flatMap((node) => withAllBelow(node))
+      .filter(({ type }) => holdsText.has(type))
+      .map((node) => textOf(node).replaceAll(/\s+/g, ' ').trim())
+      .join('\n');
+  return {
+    ...prose,
+    sections: prose.sections.map((section, i) => ({ ...section, text: textIn(sections[i]!, section) })),
+  };
+}
+const holdsText: ReadonlySet<Nodes['type']> = new Set(['paragraph', 'heading', 'tableCell']);
+
 /** A node and all below it, in the order of the text. */
 export function withAllBelow(node: Nodes, found: Nodes[] = []): Nodes[] {
   found.push(node);

@@ -58,6 +58,7 @@ const station = z.strictObject({
   'at-one': text.optional(),
   takes: text,
   'change-over': text.optional(),
+  practice: text.optional(),
   reset: text.optional(),
   led: text.optional(),
   models: z.array(modelsAtStation).optional(),
@@ -67,6 +68,7 @@ const station = z.strictObject({
 
 const scoring = z.strictObject({
   limit: text.optional(),
+  total: text.optional(),
   items: z
     .array(
       z.strictObject({

@@ -2,6 +2,18 @@ import type { ProblemFamily } from './sentences.ts';
 
 /** Names that lead nowhere. `near`: a known one comes near; `none`: there is nothing that could be named. */
 export const unknownNameFindings: ProblemFamily = {
+  'unknown-assessment': {
+    says: '{who} is assessed by “{name}”, and the module has no item, rating or question of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'unknown-assessment.near': {
+    says: '{who} is assessed by “{name}”, which the module does not have; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'unknown-assessment.none': {
+    says: '{who} is assessed by “{name}”, and the module assesses nothing.',
+    write: 'scoring:\n  items:\n    - id: {name}\n      says: …   what somebody who watches can see',
+  },
   'unknown-caution': {
     says: '{who} leads to the caution “{name}”, and the guide has none of that id.',
     write: '{paste}   one of: {known}',
@@ -13,6 +25,18 @@ export const unknownNameFindings: ProblemFamily = {
   'unknown-caution.none': {
     says: '{who} leads to the caution “{name}”, and the guide has no cautions.',
     act: 'the words alone, without a link, or the caution itself in the front matter',
+  },
+  'unknown-circuit-station': {
+    says: '{who} goes round the station “{name}”, and the module has none of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'unknown-circuit-station.near': {
+    says: '{who} goes round the station “{name}”, which the module does not have; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'unknown-circuit-station.none': {
+    says: '{who} goes round the station “{name}”, and the module has no stations.',
+    write: 'stations:\n  - id: {name}\n    takes: …',
   },
   'unknown-material': {
     says: '{who} names the material “{name}”, and the workspace has none of that id.',
@@ -39,6 +63,18 @@ export const unknownNameFindings: ProblemFamily = {
     says: '{who} names the module “{name}”, and this workspace has no modules.',
     act: 'the words alone in its place, or that module as well, in the folder modules/{name}',
   },
+  'unknown-objective': {
+    says: '{who} serves the objective “{name}”, and the module has none of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'unknown-objective.near': {
+    says: '{who} serves the objective “{name}”, which the module does not have; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'unknown-objective.none': {
+    says: '{who} serves the objective “{name}”, and the module has no objectives.',
+    write: 'objectives:\n  - id: {name}\n    does: …   what somebody could watch',
+  },
   'unknown-other-guide': {
     says: '{who} names the guide “{name}”, and the workspace has none of that id.',
     write: '{paste}   one of: {known}',
@@ -63,6 +99,18 @@ export const unknownNameFindings: ProblemFamily = {
     says: '{who} is cut by the pattern “{name}”, and the guide has no patterns.',
     write: 'patterns:\n  - id: {name}\n    file: …   the drawing, in the guide’s folder',
   },
+  'unknown-people': {
+    says: '{who} is for “{name}”, and the cohort has no people of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'unknown-people.near': {
+    says: '{who} is for “{name}”, who are not in the cohort; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'unknown-people.none': {
+    says: '{who} is for “{name}”, and the cohort has no people.',
+    write: 'people:\n  - id: {name}\n    count: …',
+  },
   'unknown-piece': {
     says: '{who} uses the piece “{name}”, and its material is not cut into one of that id.',
     write: '{paste}   one of: {known}',
@@ -75,6 +123,18 @@ export const unknownNameFindings: ProblemFamily = {
     says: '{who} uses the piece “{name}”, and its material is measured, not cut into pieces.',
     write: 'material: {material}   without pieces',
   },
+  'unknown-practice': {
+    says: '{who} is practised at “{name}”, and the module has no station or activity of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'unknown-practice.near': {
+    says: '{who} is practised at “{name}”, which the module does not have; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'unknown-practice.none': {
+    says: '{who} is practised at “{name}”, and the module has no station and no activity.',
+    write: 'activities:\n  - id: {name}\n    what: …   what trainees do',
+  },
   'unknown-setting': {
     says: '{who} leads to the setting “{name}”, which is not set there.',
     write: '{paste}   one of: {known}',
@@ -86,6 +146,18 @@ export const unknownNameFindings: ProblemFamily = {
   'unknown-setting.none': {
     says: '{who} leads to the setting “{name}”, and nothing is set there.',
     write: 'set:\n  {name}: …   at the step, as the text says it',
+  },
+  'station-of-unknown-level': {
+    says: '{who} wants the level “{name}” of “{guide}”, which has none of that id.',
+    write: '{paste}   one of: {known}',
+  },
+  'station-of-unknown-level.near': {
+    says: '{who} wants the level “{name}” of “{guide}”, which it does not have; “{near}” comes near it.',
+    write: '{paste}',
+  },
+  'station-of-unknown-level.none': {
+    says: '{who} wants the level “{name}” of “{guide}”, which has no levels.',
+    act: 'the station without this line, or the levels of the guide',
   },
   'unknown-step': {
     says: '{who} names the step “{name}”, and the guide has none of that id.',

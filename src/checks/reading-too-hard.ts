@@ -1,0 +1,38 @@
+import { exact, exactText } from '../core/quantity/exact.ts';
+import { countsOf, readingGrade } from '../core/statistics/readability.ts';
+import type { Check, Finding } from './check.ts';
+import type { ModuleRead } from './context.ts';
+import { countsIn } from './texts-of-module.ts';
+
+/** The school grade up to which texts for everybody are written. Common practice, no source. */
+const easyGrade = exact(8);
+/** Fewer words than the formula was made for: samples of about a hundred (from memory). */
+const fewestWords = 100;
+
+/** English texts for trainees that read harder than texts for everybody do. */
+export const readingTooHard: Check = {
+  code: 'reading-too-hard',
+  gravity: 'note',
+  find: ({ modules, workspace: { program } }) =>
+    /^en\b/i.test(program.locale) ? modules.flatMap(ofModule) : [],
+};
+
+function ofModule({ module, prose }: ModuleRead): readonly Finding[] {
+  const { sections } = module.prose;
+  const counts = countsIn(sections);
+  const grade = readingGrade(counts);
+  if (counts.words < fewestWords || grade.lte(easyGrade)) return [];
+  const words = exact(counts.words);
+  const longest = sections.flatMap(({ text = '' }) => text.split('\n').flatMap(sentencesIn)).sort(byWords)[0]!;
+  const facts = {
+    module: module.title,
+    grade: exactText(grade.round(0)),
+    length: exactText(words.div(counts.sentences).round(0)),
+    syllables: exactText(words.inverse().mul(counts.syllables).round(1)),
+    text: longest,
+  };
+  return [{ places: [prose(sections[0]!.at)], facts }];
+}
+
+const sentencesIn = (line: string): readonly string[] => line.split(/(?<=[.!?:])\s+/);
+const byWords = (a: string, b: string): number => countsOf(b).words - countsOf(a).words;

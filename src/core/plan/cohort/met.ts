@@ -1,0 +1,57 @@
+import type { Guide } from '../../model/guide.ts';
+import type { OtherDanger } from '../../model/material.ts';
+import type { Module } from '../../model/module.ts';
+import { planAt, usualLevel } from '../../model/plan-at.ts';
+import type { Workspace } from '../../model/workspace.ts';
+
+/** Something that the people of a session meet, and its dangers. */
+export interface Met {
+  readonly kind: 'material' | 'tool';
+  readonly id: string;
+  readonly also: readonly OtherDanger[];
+}
+
+/** What somebody may react to. */
+export const allergens: readonly OtherDanger[] = ['animal-tissue', 'food-allergen', 'latex'];
+/** What is counted before anybody leaves. */
+export const sharps: readonly OtherDanger[] = ['blade', 'needle'];
+
+/**
+ * What has one of some dangers among all that a session's people meet: materials in the models of its stations and
+ * those that their use takes, and tools of the stations. Tools of the bench stay at the bench. By id.
+ */
+export function metIn(module: Module, workspace: Workspace, dangers: readonly OtherDanger[]): readonly Met[] {
+  const models = module.stations.flatMap((station) => station.models);
+  const held = models.flatMap(({ guide, level }) => materialsIn(guide, level, workspace));
+  const used = module.stations.flatMap((station) => station.tools.map(({ use }) => use));
+  const all: readonly Met[] = [
+    ...sorted(held).map((id) => ({ kind: 'material' as const, id, also: workspace.materials[id]?.also ?? [] })),
+    ...sorted(used).map((id) => ({ kind: 'tool' as const, id, also: workspace.tools[id]?.also ?? [] })),
+  ];
+  return all.filter(({ also }) => also.some((danger) => dangers.includes(danger)));
+}
+
+const sorted = (ids: readonly string[]): readonly string[] => [...new Set(ids)].sort();
+
+/** Ids of the materials of a model, of what its use takes, and of the models of other guides in it. */
+function materialsIn(
+  id: string,
+  level: string | undefined,
+  workspace: Workspace,
+  seen: readonly string[] = [],
+): readonly string[] {
+  const guide = workspace.guides[id];
+  if (!guide || seen.includes(id)) return [];
+  const at = planAt(guide, knownLevel(guide, level));
+  const rows = [...at.materials, ...at.mixes.flatMap(({ of }) => of)].map(({ use }) => use);
+  const { setUp, between, after, renew } = at.inUse;
+  const inUse = [setUp, between, after].flatMap((part) => part?.uses ?? []);
+  const taken = [...inUse, ...renew.flatMap(({ materials }) => materials)].map(({ material }) => material);
+  const others = rows.filter((use) => use.startsWith('guide:')).map((use) => use.slice('guide:'.length));
+  const within = others.flatMap((other) => materialsIn(other, undefined, workspace, [...seen, id]));
+  return [...rows, ...taken, ...within];
+}
+
+function knownLevel(guide: Guide, level: string | undefined): string | undefined {
+  return guide.levels.some(({ id }) => id === level) ? level : usualLevel(guide);
+}

@@ -1,0 +1,115 @@
+import type { ProblemFamily } from './sentences.ts';
+
+/** Sessions of modules: their agenda, their stations, their people, what is said in them. */
+export const sessionFindings: ProblemFamily = {
+  'agenda-does-not-add-up.circuit': {
+    says: 'The agenda item “{item}” says {stated}, but its stations take {computed}: {rounds}.',
+    why: 'A circuit is as long as its rounds. There are as many rounds as stations or groups, whichever are more.',
+    write: 'takes: {computed}   or without this line: its stations say it',
+  },
+  'agenda-does-not-add-up.over': {
+    says: 'The agenda takes {sum}, and only {booked} are booked.',
+    why: '{items}.',
+    write: 'booked: {sum}   or shorter items, fewer rounds',
+  },
+  'agenda-does-not-add-up.rests': {
+    says: 'Several items of the agenda take the rest of the time: {items}.',
+    why: 'Only one item can take all that is left.',
+    write: 'takes: …   at all of them but one',
+  },
+  'agenda-does-not-add-up.under': {
+    says: 'The agenda takes {sum}, and {booked} are booked.',
+    why: '{items}.',
+    write: '- id: slack\n  takes: the rest   or longer items, or less time booked',
+  },
+  'agenda-item-without-time': {
+    says: 'The agenda item “{item}” says neither how long it takes nor which stations it goes round.',
+    write: 'takes: …   or stations: […]',
+  },
+  'missing-agenda-item.brief': {
+    says: 'The session of “{module}” has no brief.',
+    why: 'Looked for by its id. Before anybody practises, they hear what is planned, how they are judged and what is dangerous.',
+    write: '- id: brief\n  takes: …\n  script: [training-only…]   and what else is said, as the first item or after a survey',
+  },
+  'missing-agenda-item.clear-up': {
+    says: 'The session of “{module}” has no clear-up.',
+    why: 'Looked for by its id. Nothing sharp and no model leaves the room with anybody.',
+    write: '- id: clear-up\n  takes: …\n  script: [pockets…]   and what else is done',
+  },
+  'missing-agenda-item.debrief': {
+    says: 'The session of “{module}” has no debrief.',
+    why: 'Looked for by its id. What was learned is said before people leave.',
+    write: '- id: debrief\n  takes: …',
+  },
+  'missing-from-script.allergens': {
+    says: 'The “{item}” does not name what somebody may react to in this room: {because}.',
+    why: 'The sentence is of the published list and fills itself in: “{words}” Your own words are not searched for it.',
+    write: '- allergens   in the script of “{item}”',
+  },
+  'missing-from-script.pockets': {
+    says: 'In the “{item}” nobody turns out their pockets.',
+    why: 'The sentence is of the published list: “{words}” Your own words are not searched for it.',
+    write: '- pockets   in the script of “{item}”',
+  },
+  'missing-from-script.sharps-count': {
+    says: 'In the “{item}” nobody counts what is sharp: {because}.',
+    why: 'The sentence is of the published list: “{words}” Your own words are not searched for it.',
+    write: '- sharps-count   in the script of “{item}”',
+  },
+  'missing-from-script.training-only': {
+    says: 'The “{item}” does not say that the models are for training only.',
+    why: 'The sentence is of the published list: “{words}” Your own words are not searched for it.',
+    write: '- training-only   in the script of “{item}”',
+  },
+  'more-tools-than-owned': {
+    says: 'The stations of “{module}” need {needed} of {tool} at once, and the program has {has}.',
+    write: '{id}: {needed}   below owned in program.yaml, if there are as many',
+  },
+  'other-version-of-guide': {
+    says: 'The station “{station}” was written for version {version} of “{guide}”, which is at version {is} now.',
+    write: 'version: {is}   once somebody has looked at what changed in the guide',
+  },
+  'other-version-of-guide.none': {
+    says: 'The station “{station}” was written for version {version} of “{guide}”, which says no version.',
+    write: 'version: {version}   in the guide, if it is that one',
+  },
+  'practice-too-short': {
+    says: 'At the station “{station}” each trainee has {gets} with hands on, less than the {least} that it promises.',
+    why: 'People at one seat take turns, at most {sharers} of them.',
+    write: 'takes: {needed}   or more seats, smaller groups',
+  },
+  'reset-longer-than-change-over': {
+    says: 'The station “{station}” takes {reset} to set up again, and there are only {changeOver} between two groups.',
+    write: 'change-over: {reset}   or a second set that stands ready',
+  },
+  'station-in-no-agenda': {
+    says: 'No item of the agenda goes round the station “{station}”, so no trainee gets there.',
+    write: 'stations: […, {station}]   at the item that goes round it',
+  },
+  'station-twice-in-a-circuit': {
+    says: 'The agenda item “{item}” goes round the station “{station}” twice, so two groups would be at it at once.',
+    write: 'stations: [{rest}]   or a second station of another id',
+  },
+  'too-few-instructors.led': {
+    says: 'The module “{module}” has {there} instructors, and its stations that are led take {needed}.',
+    why: 'All stations are busy at once, and {led} are led.',
+    write: 'instructors: {needed}   or fewer stations that are led',
+  },
+  'too-few-instructors.ratio': {
+    says: 'The module “{module}” has {there} instructors, and {trainees} trainees, at most {ratio} to one, take {needed}.',
+    write: 'instructors: {needed}   or fewer trainees',
+  },
+  'too-few-seats': {
+    says: 'The station “{station}” has room for {room}, and the largest group has {group}, so somebody never practises there.',
+    write: 'seats: {needed}   or as needed, or smaller groups',
+  },
+  'unknown-script-sentence': {
+    says: '{who} says “{name}”, which is written like an id of the published list and is not in it.',
+    why: 'What is written like an id of the list is looked up there; your own words stand as they are.',
+    write: '{words}, …   in a sentence of your own; or one of: {known}',
+  },
+  'unknown-script-sentence.near': {
+    says: '{who} says “{name}”, which is not in the published list; “{near}” comes near it.',
+    write: '{paste}',
+  },
+};
