@@ -5,7 +5,7 @@ import type { CommandName } from './command.ts';
 import type { Fault } from './fault.ts';
 import { fault, withNear } from './fault.ts';
 import type { OptionName, ValueName, Values } from './options.ts';
-import { flags, readerOf } from './options.ts';
+import { flags, readerOf, repeatable } from './options.ts';
 
 /** A call taken apart: what its options say, the words that are none, and all that is wrong with it. */
 export interface Call {
@@ -40,7 +40,7 @@ export function readArguments(
     allowPositionals: true,
     tokens: true,
   });
-  const given = tokens.filter((token) => token.kind === 'option') as readonly OptionToken[];
+  const given = inOne(tokens.filter((token) => token.kind === 'option') as readonly OptionToken[]);
   const read = given.map((token) => readOption(command, token, known));
   return {
     values: Object.fromEntries(read.flatMap(({ value }) => value ?? [])) as Values,
@@ -54,6 +54,17 @@ function joinedShares(args: readonly string[]): readonly string[] {
   return args.flatMap((word, index) => {
     if (word === '%' && index > 0) return [];
     return args[index + 1] === '%' ? [`${word} %`] : [word];
+  });
+}
+
+/** Options that may stand several times, as one each: `--people trainees=20 --people seniors=2`. */
+function inOne(given: readonly OptionToken[]): readonly OptionToken[] {
+  return given.flatMap((token, index) => {
+    const same = given.filter(({ name }) => name === token.name);
+    if (same.length === 1 || !repeatable.some((name) => name === token.name)) return [token];
+    if (given.findIndex(({ name }) => name === token.name) < index) return [];
+    const values = same.map(({ value }) => value);
+    return [{ ...token, value: values.includes(undefined) ? undefined : values.join(',') }];
   });
 }
 

@@ -3,17 +3,24 @@ import type { Workspace } from '../core/model/workspace.ts';
 import { guidesTouched } from '../checks/usage.ts';
 
 /**
- * The findings that touch some guides: in their own files, in the program's, and in those of the materials and tools
- * that they use. A guide is planned whatever is wrong with its neighbours.
+ * The findings that touch some guides, and a module where they are its own: in their files, in the program's, and in
+ * those of the materials and tools that they use. A guide is planned whatever is wrong
+ * with its neighbours, and with modules that use it.
  */
 export function concerning(
   guides: readonly string[],
   findings: readonly Diagnostic[],
   workspace: Workspace | undefined,
+  module?: string,
 ): readonly Diagnostic[] {
   const isTouched = (file: string): boolean =>
     !file.includes('/') ||
     guides.some((id) => file.startsWith(`guides/${id}/`)) ||
     (workspace !== undefined && guidesTouched(file, workspace).some(({ id }) => guides.includes(id)));
-  return findings.filter(({ places }) => places.length === 0 || places.some(({ file }) => isTouched(file)));
+  const isOfModule = (file: string): boolean => file.startsWith(`modules/${module}/`);
+  return findings.filter(({ places }) => {
+    const [first] = places;
+    if (first?.file.startsWith('modules/')) return isOfModule(first.file);
+    return !first || places.some(({ file }) => isTouched(file));
+  });
 }

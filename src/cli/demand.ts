@@ -28,13 +28,14 @@ export function isFault(line: DemandLine | Fault): line is Fault {
 }
 
 /**
- * What a demand names that is not there. A guide that could not be read is there: its own errors say why it is not
+ * What a demand names that is not there; what is near may be a module. A guide that could not be read is there: its own errors say why it is not
  * planned.
  */
 export function faultsOfDemand(
   demand: readonly DemandLine[],
   guides: Workspace['guides'],
   unread: readonly string[],
+  modules: readonly string[],
 ): readonly Fault[] {
   const known = [
     ...Object.keys(guides),
@@ -44,7 +45,9 @@ export function faultsOfDemand(
     return [known.length > 0 ? fault('no-guide', { known: listed(known) }) : fault('no-guide.none')];
   return demand.flatMap(({ guide, level, part }) => {
     if (!known.includes(guide))
-      return [withNear('unknown-guide', nearName(guide, known), { guide, known: listed(known) })];
+      return [
+        withNear('unknown-guide', nearName(guide, [...known, ...modules]), { guide, known: listed(known) }),
+      ];
     if (!Object.hasOwn(guides, guide)) return [];
     const { levels, parts } = guides[guide]!;
     return [...faultsOfName('level', guide, level, levels), ...faultsOfName('part', guide, part, parts)];

@@ -16,7 +16,7 @@ export function fault(code: Fault['code'], facts: Fault['facts'] = {}): Fault {
 
 /** The same, with the variant that names what is near where something is. */
 export function withNear(
-  code: Fault['code'] & `unknown-${'command' | 'guide' | 'level' | 'option' | 'part'}`,
+  code: Fault['code'] & `unknown-${'command' | 'guide' | 'level' | 'option' | 'part' | 'people'}`,
   near: string | undefined,
   facts: Fault['facts'],
 ): Fault {

@@ -6,7 +6,9 @@ import {
   readBuilders,
   readMinutes,
   readTime,
+  wholeNumber,
 } from '../core/plan/demand/read-option.ts';
+import { readPeople } from '../core/plan/cohort/read-people.ts';
 import { readRatio, readShare } from '../core/quantity/read.ts';
 import { sheetWords } from '../words/sheets.ts';
 import type { CommandName } from './command.ts';
@@ -52,10 +54,12 @@ export const readers = {
   effort: times,
   format: oneOf('text', 'json', 'csv', 'ics'),
   'good-until': readTime,
-  list: oneOf('shopping', 'days'),
+  instructors: wholeNumber(1, 1000),
+  list: oneOf('shopping', 'days', 'timetable'),
   margin: readMinutes,
   out: text,
   paper: oneOf('A4', 'Letter'),
+  people: readPeople,
   'ready-by': readTime,
   sheets: sheetIds,
   spares: share,
@@ -67,6 +71,9 @@ export const readers = {
 } as const satisfies Readonly<Record<string, Reader<unknown>>>;
 
 export type ValueName = keyof typeof readers;
+
+/** Those that may stand several times: as if all they say stood in one, with commas between. */
+export const repeatable: readonly ValueName[] = ['people'];
 
 /** Where a command takes fewer values than others. */
 const narrower: { readonly [C in CommandName]?: { readonly [N in ValueName]?: Reader<unknown> } } = {

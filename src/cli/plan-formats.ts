@@ -1,22 +1,31 @@
+import type { Workspace } from '../core/model/workspace.ts';
 import type { CurvePoint, Plan } from '../core/plan/result.ts';
 import { whatIf } from '../core/plan/compare/what-if.ts';
 import { outlayCurve } from '../core/plan/compare/curve.ts';
 import { curveJson, whatIfJson } from '../exports/change-json.ts';
 import { dayListCsv } from '../exports/day-list-csv.ts';
 import { jsonText } from '../exports/json-text.ts';
-import { planIcs } from '../exports/plan-ics.ts';
-import { planJson } from '../exports/plan-json.ts';
+import { type CalendarEvent, planIcs } from '../exports/plan-ics.ts';
+import { planFormat, planJson } from '../exports/plan-json.ts';
+import { sessionJson } from '../exports/session-json.ts';
 import { shoppingCsv } from '../exports/shopping-csv.ts';
+import { timetableCsv } from '../exports/timetable-csv.ts';
 import { planText } from '../showing/plan-text.ts';
+import { sessionEvents } from '../showing/session/session-events.ts';
+import { sessionText } from '../showing/session/session-text.ts';
+import { showSession } from '../showing/session/show-session.ts';
+import { timetableOf } from '../showing/session/timetable.ts';
 import { showCurve } from '../showing/show-curve.ts';
 import { showEvents } from '../showing/show-events.ts';
 import { showPlan } from '../showing/show-plan.ts';
 import { showWhatIf } from '../showing/show-what-if.ts';
 import { workOfEach } from '../showing/work-of-each.ts';
 import { outcomeWords } from '../words/command-line.ts';
+import { sessionWords } from '../words/session.ts';
 import type { Values } from './options.ts';
 import type { Question } from './question.ts';
 import type { Progress } from './progress.ts';
+import type { AskedSession } from './session.ts';
 import type { World } from './world.ts';
 
 /** A plan that is to be printed, and what it answers. */
@@ -34,8 +43,14 @@ type Printer = (work: ToPrint) => string | undefined;
 const printers: Readonly<Record<NonNullable<Values['format']>, Printer>> = {
   text: textOf,
   json: jsonOf,
-  csv: (work) => (work.values.list === 'days' ? daysOf(work) : shoppingOf(work)),
+  csv: (work) => tables[work.values.list ?? 'shopping'](work),
   ics: calendarOf,
+};
+
+const tables: Readonly<Record<NonNullable<Values['list']>, Printer>> = {
+  shopping: shoppingOf,
+  days: daysOf,
+  timetable: ({ question: { session, workspace } }) => session && timetableOfSession(session, workspace),
 };
 
 /** A plan in the format of the call. */
@@ -43,21 +58,53 @@ export function printPlan(plan: Plan, question: Question, values: Values, progre
   return printers[values.format ?? 'text']({ plan, question, values, progress, world });
 }
 
+/** A session that needs no models, in the format of the call; `undefined` where that speaks of models alone. */
+export function printSession(session: AskedSession, question: Question, values: Values, world: World) {
+  const { workspace, settings } = question;
+  const { format = 'text', list } = values;
+  if (format === 'text')
+    return `${textOfSession(session, workspace, widthOf(world))}\n${sessionWords.noModels}\n`;
+  if (format === 'json') return jsonText({ format: planFormat, session: jsonOfSession(session, workspace) });
+  if (format === 'ics') return planIcs(eventsOfSession(session), workspace.program, settings.today);
+  return list === 'timetable' ? timetableOfSession(session, workspace) : undefined;
+}
+
+function textOfSession({ module, cohort, start }: AskedSession, workspace: Workspace, width: number): string {
+  return sessionText(showSession(module, cohort, workspace, start), width);
+}
+
+function jsonOfSession({ module, cohort, start }: AskedSession, { program }: Workspace) {
+  return sessionJson(module, cohort, program, start?.begins);
+}
+
+function eventsOfSession({ module, cohort, start }: AskedSession): readonly CalendarEvent[] {
+  return start ? sessionEvents(module, cohort, start.begins) : [];
+}
+
+function timetableOfSession({ module, cohort, start }: AskedSession, { program }: Workspace): string {
+  return timetableCsv(timetableOf(module, cohort), start && { at: start.begins, zone: program.zone });
+}
+
 /** Above so many runs changes are tried only where they are asked for. */
 const triedUpTo = 300;
 
 /** As wide as the terminal, within what reads well; 80 columns on a pipe, so that the bytes do not depend on it. */
+function widthOf({ out: { isTerminal, columns } }: World): number {
+  return isTerminal && columns ? Math.min(Math.max(columns, 60), 100) : 80;
+}
+
+/** The plan, and of a module its session before it. */
 function textOf(work: ToPrint): string {
   const { plan, question, world } = work;
-  const { workspace } = question;
-  const { isTerminal, columns } = world.out;
-  const width = isTerminal && columns ? Math.min(Math.max(columns, 60), 100) : 80;
+  const { workspace, session } = question;
+  const width = widthOf(world);
   const changes = isQuick(plan) || work.values['what-if'] ? changesOf(work) : [];
   const sizes = work.values['what-if'] ? sizesOf(work) : [];
-  return planText(showPlan(plan, workspace), width, {
+  const text = planText(showPlan(plan, workspace), width, {
     ...(changes.length > 0 ? { whatIf: showWhatIf(changes, plan, workspace) } : {}),
     ...(sizes.length > 0 ? { curve: showCurve(sizes, plan, workspace) } : {}),
   });
+  return session ? `${textOfSession(session, workspace, width)}\n${text}` : text;
 }
 
 function isQuick({ schedule }: Plan): boolean {
@@ -66,12 +113,14 @@ function isQuick({ schedule }: Plan): boolean {
 
 function jsonOf(work: ToPrint): string {
   const { plan, question, values } = work;
-  const { program } = question.workspace;
+  const { workspace, session } = question;
+  const { program } = workspace;
+  const ofModule = session && { session: jsonOfSession(session, workspace) };
   const beside = values['what-if'] && {
     whatIf: whatIfJson(changesOf(work), plan, program),
     curve: curveJson(sizesOf(work), program),
   };
-  return jsonText({ ...planJson(plan, question.workspace), ...beside });
+  return jsonText({ ...planJson(plan, workspace), ...ofModule, ...beside });
 }
 
 /** What single changes would bring. */
@@ -99,7 +148,11 @@ function daysOf({ plan, question }: ToPrint): string | undefined {
 }
 
 function calendarOf({ plan, question }: ToPrint): string | undefined {
-  const { workspace, settings } = question;
+  const { workspace, settings, session } = question;
   if ('none' in plan.schedule) return undefined;
-  return planIcs(showEvents(plan, plan.schedule, workspace), workspace.program, settings.today);
+  const events = [
+    ...showEvents(plan, plan.schedule, workspace),
+    ...(session ? eventsOfSession(session) : []),
+  ];
+  return planIcs(events, workspace.program, settings.today);
 }

@@ -5,11 +5,13 @@ import type { Plan } from '../core/plan/result.ts';
 import { showSchedule } from '../showing/show-schedule.ts';
 import { wrapped } from '../showing/wrapped.ts';
 import { outcomeWords } from '../words/command-line.ts';
+import { sessionWords } from '../words/session.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
-import { printPlan } from './plan-formats.ts';
+import { printPlan, printSession } from './plan-formats.ts';
 import { progressOn } from './progress.ts';
 import { ask, type Asked, refuse, sayFindings } from './question.ts';
+import type { AskedSession } from './session.ts';
 import type { ExitStatus, World } from './world.ts';
 
 /** What to buy, what it costs, who does what when. The plan goes to standard output, findings to standard error. */
@@ -21,8 +23,10 @@ export const plan: Command = {
     'effort',
     'format',
     'good-until',
+    'instructors',
     'list',
     'margin',
+    'people',
     'ready-by',
     'spares',
     'start',
@@ -39,6 +43,8 @@ export const plan: Command = {
 };
 
 function answer({ question, findings }: Asked, call: Call, world: World): ExitStatus {
+  if (question.session && question.demand.length === 0)
+    return answerAlone(question.session, { question, findings }, call, world);
   const progress = progressOn(world);
   progress.say(outcomeWords.planning);
   const made = makePlan(question.workspace, question.demand, question.settings);
@@ -53,6 +59,19 @@ function answer({ question, findings }: Asked, call: Call, world: World): ExitSt
   if (text === undefined) return sayNoSchedule(plan, question.workspace, world);
   world.out.write(text);
   return isImpossible(plan) ? 3 : 0;
+}
+
+/** A session without models: there is nothing to plan, but who is where is told. */
+function answerAlone(
+  session: AskedSession,
+  { question, findings }: Pick<Asked, 'question' | 'findings'>,
+  call: Call,
+  world: World,
+): ExitStatus {
+  sayFindings(findings, call, world);
+  const text = printSession(session, question, call.values, world);
+  (text === undefined ? world.err : world.out).write(text ?? `${sessionWords.noModels}\n`);
+  return text === undefined ? 3 : 0;
 }
 
 /** Why there is no work to put into days, and what would help. */

@@ -18,6 +18,7 @@ import { findingsText, hasErrors } from './findings.ts';
 import { findWorkspace } from './folder.ts';
 import { inkFor } from './ink.ts';
 import { faultsOfSettings, settingsOf } from './plan-settings.ts';
+import { askedOfModule, type AskedSession, faultsOfModule, moduleNamed } from './session.ts';
 import { stockOf } from './stock.ts';
 import { todayOf } from './today.ts';
 import type { ExitStatus, World } from './world.ts';
@@ -27,6 +28,8 @@ export interface Question {
   readonly workspace: Workspace;
   readonly demand: readonly DemandLine[];
   readonly settings: PlanSettings;
+  /** The demand is that of a module's session. */
+  readonly session?: AskedSession;
 }
 
 /** A call that can be answered, with what was found in its guides on the way. */
@@ -68,24 +71,50 @@ async function askIn(
   const read = await readWorkspace(folder);
   const { unread } = read;
   const workspace = read.workspace && inUnits(read.workspace, call.values.units);
-  const faults = workspace ? faultsOfDemand(demand, workspace.guides, unread) : [];
+  const module = workspace && command === 'plan' ? moduleNamed(demand, workspace.modules, unread) : undefined;
+  const faults = workspace ? faultsOf(module, demand, call, read, workspace) : [];
   if (faults.length > 0) return { status: sayFaults(world, faults, command) };
-  const guides = [...new Set(demand.map(({ guide }) => guide))];
-  const findings = concerning(guides, check(read, { today, compared: guides }), workspace);
+  const named = module === undefined ? demand.map(({ guide }) => guide) : guidesOf(module, workspace);
+  const guides = [...new Set(named)];
+  const findings = concerning(guides, check(read, { today, compared: guides }), workspace, module);
   if (!workspace || hasErrors(findings)) {
-    sayFindings(findings, call, world, fill(outcomeWords.refused, { guides: listed(guides) }));
+    const refused = module === undefined ? listed(guides) : module;
+    sayFindings(findings, call, world, fill(outcomeWords.refused, { guides: refused }));
     return { status: 1 };
   }
   const stock = await stockOf(call.values, workspace, world);
   if ('fault' in stock) return { status: sayFaults(world, [stock.fault], command) };
   if ('refused' in stock) return { status: refuse([...findings, ...stock.refused], call, world) };
-  const question = { workspace, demand, settings: settingsOf(call.values, today, stock) };
+  const settings = settingsOf(call.values, today, stock);
+  const question =
+    module === undefined
+      ? { workspace, demand, settings }
+      : { workspace, ...askedOfModule(workspace.modules[module]!, workspace, call.values, settings) };
   return { question, findings, read: { ...read, workspace } };
 }
 
 /** As its program measures, unless the call says otherwise. */
 function inUnits(workspace: Workspace, units = workspace.program.units): Workspace {
   return { ...workspace, program: { ...workspace.program, units } };
+}
+
+function faultsOf(
+  module: string | undefined,
+  demand: readonly DemandLine[],
+  { values }: Call,
+  { unread }: ReadWorkspace,
+  workspace: Workspace,
+): readonly Fault[] {
+  const ofModule = faultsOfModule(module, demand, values, workspace);
+  return module === undefined
+    ? [...faultsOfDemand(demand, workspace.guides, unread, Object.keys(workspace.modules)), ...ofModule]
+    : ofModule;
+}
+
+/** The guides whose models a module's stations use. */
+function guidesOf(module: string, workspace: Workspace | undefined): readonly string[] {
+  const stations = workspace?.modules[module]?.stations ?? [];
+  return stations.flatMap(({ models }) => models.map(({ guide }) => guide));
 }
 
 export function refuse(findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {

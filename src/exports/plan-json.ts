@@ -19,14 +19,17 @@ import { factsJson, momentOn } from './moment.ts';
 import { inOwnCurrency, moneyText, sumText } from './money-text.ts';
 import { scheduleJson } from './schedule-json.ts';
 
+/** What the document calls itself. Within a number fields are added, never changed or taken away. */
+export const planFormat = 'benchwright-plan/1';
+
 /**
- * A plan for other programs, exact and stable: `benchwright-plan/1`. Amounts stand in the unit of the first pack and
+ * A plan for other programs, exact and stable. Amounts stand in the unit of the first pack and
  * money in the program's currency, each a decimal where that ends, else a fraction (`"103/30"`).
  */
 export function planJson(plan: Plan, { program, materials }: Workspace) {
   const packsOf = (material: string): readonly Pack[] => materials[material]?.packs ?? [];
   return {
-    format: 'benchwright-plan/1',
+    format: planFormat,
     demand: plan.lines.map(demandJson),
     requirements: plan.requirements.map(({ material, amount }) => ({
       material,

@@ -118,14 +118,14 @@ export function dayOf(minute: number, clock: Clock): number {
 }
 
 /** "Mon 30 November"; with its year where that is not the year of `near`. */
-export function showDate(date: IsoDate, near: IsoDate): string {
+export function showDate(date: IsoDate, near?: IsoDate): string {
   const [year = '', month = '', day = ''] = date.split('-');
   const texts = {
     weekday: calendarWords.days[weekdayOf(dayNumber(date))]!,
     day: String(Number(day)),
     month: calendarWords.months[Number(month) - 1]!,
   };
-  return near.startsWith(year)
+  return near?.startsWith(year)
     ? fill(calendarWords.date, texts)
     : fill(calendarWords.dateWithYear, { ...texts, year });
 }

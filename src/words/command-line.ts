@@ -42,14 +42,15 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' |
     ],
   },
   plan: {
-    usage: 'benchwright plan GUIDE[:LEVEL][/PART][=N]...',
+    usage: 'benchwright plan GUIDE[:LEVEL][/PART][=N]... | MODULE',
     does: 'what to buy, what it costs, who does what when',
     more: [
       'Plans so many good models of one guide or of several together. Without a number it is the batch that the guide itself speaks of, else one; without a level, the usual one. With a part, only the steps for that part are done.',
+      'Of a module it prints the session first: groups, who is at which station when, models, instructors, tools. All its models are one plan, with the spares of the program. With --ready-by they are ready when the session begins and good until it ends; a day alone means before that day, and until it is over.',
       'Without --start or --ready-by the plan is in the reference week: it begins at the first opening of the working week, materials at hand, and no day is closed. --start plans forwards: everything ready as early as can be, and begun no earlier than that needs. --ready-by plans backwards: everything begun as late as can be.',
       'A guide with errors is not planned. What a plan leaves over can be kept in a stock file, and the next plan takes from it; finished models count too.',
       'The plan goes to standard output, what is wrong or to be known of its guides to standard error: as text, or with --format json as one JSON document. The text ends with what single changes would bring, such as one more builder, unless there are more than 300 runs; in JSON that stands only with --what-if.',
-      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Exported again for the same start or ready-by, an event whose step, models and builder are unchanged takes the place of the earlier one; what is no longer planned stays in your calendar until you delete it.',
+      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when, of a module also with --list timetable who is where. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Exported again for the same start or ready-by, an event whose step, models and builder are unchanged takes the place of the earlier one; what is no longer planned stays in your calendar until you delete it.',
       'The status is 3 where it is proven that the work cannot be done as asked, or no way was found; what to buy is told all the same. A plan of too many runs to be scheduled says so and ends with 0, but has no day list and no calendar.',
     ],
     examples: [
@@ -63,6 +64,14 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' |
       ],
       ['benchwright plan chest-drain-frame/skin=8', 'eight new skins for frames that are there'],
       ['benchwright plan needle-block=12 --stock cupboard.yaml --format json', 'for another program'],
+      [
+        'benchwright plan first-stitches --people trainees=20,seniors=2 --instructors 3',
+        'a module for other people than it says',
+      ],
+      [
+        'benchwright plan first-stitches --ready-by 2026-12-04T13:00',
+        'the session begins on Friday, 13:00, and all its models are ready',
+      ],
       [
         'benchwright plan needle-block=12 --format csv > shopping.csv',
         'the shopping list, for a spreadsheet',
@@ -158,7 +167,16 @@ export const optionWords = {
     wants: 'a day or a time, such as 2026-12-04 or 2026-12-04T17:00',
   },
   help: { does: 'what the command can do' },
-  list: { takes: 'NAME', does: 'of csv: shopping or days; else shopping', wants: 'shopping or days' },
+  instructors: {
+    takes: 'N',
+    does: 'of a module: instructors that are there; else as many as it says',
+    wants: 'a whole number from 1 to 1000',
+  },
+  list: {
+    takes: 'NAME',
+    does: 'of csv: shopping, days, or of a module timetable; else shopping',
+    wants: 'shopping, days or timetable',
+  },
   margin: {
     takes: 'TIME',
     does: 'be ready so long before --ready-by',
@@ -171,6 +189,11 @@ export const optionWords = {
     wants: 'metric, us or both',
   },
   paper: { takes: 'NAME', does: 'A4 or Letter; else that of the program', wants: 'A4 or Letter' },
+  people: {
+    takes: 'KIND=N',
+    does: 'of a module: how many come of each kind of people, with commas between; else as many as it says',
+    wants: 'kinds of people, each once and with a whole number up to 10,000: trainees=20,seniors=2',
+  },
   'ready-by': {
     takes: 'TIME',
     does: 'all is ready by then, and nothing begins earlier than it must; by the clock of the program',
@@ -228,6 +251,13 @@ export const callFaults = {
   'batch-twice': '“{text}” and --batch {batch} both say how many.',
   'unknown-guide': 'There is no guide “{guide}”. The guides are {known}.',
   'unknown-guide.near': 'There is no guide “{guide}”. Did you mean {near}?',
+  'unknown-people': '{module} has no people “{people}”. It has {known}.',
+  'unknown-people.near': '{module} has no people “{people}”. Did you mean {near}?',
+  'module-with-others': '{module} is a module, and is planned by itself: name it alone.',
+  'module-with-number':
+    '{module} is a module: how many models it takes follows from its people. Write no number, level, part or --batch; --people says who comes.',
+  'needs-module': '{option} speaks of a module, and none is to be planned.',
+  'nobody-practises': 'Nobody is left to practise in {module}. Let at least one come of: {kinds}.',
   'unknown-level': '{guide} has no level “{level}”. Its levels are {known}.',
   'unknown-level.near': '{guide} has no level “{level}”. Did you mean {near}?',
   'unknown-level.none': '{guide} has no levels, so “{level}” means nothing there.',

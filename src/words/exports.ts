@@ -26,6 +26,19 @@ export const exportWords = {
     waitsDay: 'Waits until day',
     waits: 'Waits until',
   },
+  timetable: {
+    day: 'Day',
+    from: 'From',
+    until: 'Until',
+    what: 'What',
+    round: 'Round',
+    group: 'Group',
+    station: 'Station',
+  },
+  /** In the place of a group's number. */
+  everybody: 'all',
+  /** In the place of a station. */
+  rest: 'rest',
   events: {
     order: 'Order from {supplier}',
     delivery: 'Delivery from {supplier}',

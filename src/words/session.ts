@@ -1,10 +1,22 @@
 /** What is said of a module's session: who is where when, what stands ready, and what does not fit. */
 export const sessionWords = {
+  /** Headings in the terminal. */
+  headings: {
+    agenda: 'What happens when',
+    stations: 'Stations',
+    models: 'Models that stand ready',
+    tools: 'Tools of the stations',
+    notes: 'Worth knowing of the session',
+  },
+  noModels: 'The session needs no models: there is nothing to build.',
   facts: { booked: 'Booked', begins: 'Begins', where: 'Where', instructors: 'Instructors' },
 
   people: {
     some: '{count} {kind}',
     one: '{kind}: 1',
+    /** In the terminal: "2 seniors (rate)". */
+    does: '{people} ({does})',
+    heading: 'People',
     inGroups: '{people} in {groups}: {sizes}',
     oneGroup: '{people} in one group',
     /** What each kind is there for. */
@@ -27,6 +39,7 @@ export const sessionWords = {
     round: 'Round {n}',
     rest: 'Rest',
     rests: 'rests',
+    at: '{station}: {group}',
     rounds: 'Round',
     time: 'Time',
     group: 'Group',
@@ -40,6 +53,7 @@ export const sessionWords = {
     reset: '{time} to set it up again',
     led: 'An instructor leads it.',
     alone: 'Nobody leads it.',
+    meanwhile: 'Meanwhile: {text}',
     uses: '{model}: {uses} each; {share}',
     tool: '{count} × {tool}',
   },
@@ -72,6 +86,9 @@ export const sessionWords = {
 
   tools: { atOnce: '{count} at once', none: 'not known' },
 
+  /** In a calendar, which has more in it than this session. */
+  events: { title: '{module}: {what}', round: '{what}, round {n}', group: '{group}, {where}' },
+
   /** What does not fit, or is not known. */
   notes: {
     noSession: 'No time is booked: when things happen is not known.',
@@ -80,7 +97,7 @@ export const sessionWords = {
     under: 'The agenda takes {takes} of the {booked} booked; {left} are left over.',
     nobody: 'Nobody comes to practise.',
     fewSeats: 'At “{station}” {places} of a group of {group} have a place at once; the others take turns.',
-    fewInstructors: 'Too few instructors: {needed} are needed, and {there} are there.',
+    fewInstructors: 'Too few instructors: {needed} needed, {there} there.',
     resetTooLong: '“{station}” takes {reset} to set up again, and there are {change} to change.',
     noGuide: 'The guide “{guide}” is not there: its models are not counted.',
   },

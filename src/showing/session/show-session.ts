@@ -1,6 +1,8 @@
 import type { Module } from '../../core/model/module.ts';
+import type { IsoDate } from '../../core/model/values.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import { calendarWords } from '../../words/calendar.ts';
 import { planWords } from '../../words/plan.ts';
 import { sessionWords } from '../../words/session.ts';
 import { properly } from '../author-text.ts';
@@ -8,7 +10,7 @@ import { counted, fill, listed } from '../fill.ts';
 import { toolName } from '../names.ts';
 import { showCount } from '../numbers.ts';
 import { type Shown, shown } from '../shown.ts';
-import { showDuration } from '../times.ts';
+import { showDate, showDuration } from '../times.ts';
 import { sessionClock } from './session-clock.ts';
 import { peopleText } from './session-names.ts';
 import { sessionNotes } from './session-notes.ts';
@@ -22,6 +24,7 @@ import type { ShownPeople, ShownSession, ShownSessionFact } from './shown-sessio
 export interface SessionDay {
   /** When it begins, in minutes from midnight; times count from 0 where left out. */
   readonly starts?: number;
+  readonly on?: IsoDate;
 }
 
 /**
@@ -33,12 +36,12 @@ export function showSession(
   module: Module,
   cohort: CohortPlan,
   workspace: Workspace,
-  { starts }: SessionDay = {},
+  { starts, on }: SessionDay = {},
 ): ShownSession {
   const clock = sessionClock(starts);
   return {
     title: shown('session.title', properly(module.title)),
-    facts: showFacts('session.facts', module, cohort, starts === undefined ? '' : clock(0)),
+    facts: showFacts('session.facts', module, cohort, starts === undefined ? '' : beginsText(clock(0), on)),
     people: cohort.people.map((kind) => showPeople(`session.people.${kind.id}`, kind)),
     agenda: showAgenda('session.agenda', module, cohort, clock),
     circuits: showCircuits('session.circuits', module, cohort, clock),
@@ -75,6 +78,11 @@ function showFacts(
     name: shown(`${key}.${id}.name`, sessionWords.facts[id]),
     value: shown(`${key}.${id}.value`, value),
   }));
+}
+
+/** "13:00", "Fri 4 December 2026, 13:00" */
+function beginsText(time: string, on: IsoDate | undefined): string {
+  return on === undefined ? time : fill(calendarWords.moment, { day: showDate(on), time });
 }
 
 function showPeople(key: string, { id, count, as, groups }: CohortPlan['people'][number]): ShownPeople {

@@ -108,7 +108,7 @@ describe('what does not fit is said', () => {
       ...booked('2 h 25 min', [item('turns', { stations: ['a'] })]),
     });
     expect(notes(shownOf(module))).toEqual([
-      'Too few instructors: 3 are needed, and 2 are there.',
+      'Too few instructors: 3 needed, 2 there.',
       'At “A” 2 of a group of 4 have a place at once; the others take turns.',
       '“A” takes 6 min to set up again, and there are 5 min to change.',
       'The guide “gone” is not there: its models are not counted.',

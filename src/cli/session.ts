@@ -1,0 +1,83 @@
+import type { Module } from '../core/model/module.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import { nearName } from '../core/near-name.ts';
+import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
+import { type SessionStart, sessionQuestion, sessionStart } from '../core/plan/cohort/session-question.ts';
+import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
+import { listed } from '../showing/fill.ts';
+import { type Fault, fault, withNear } from './fault.ts';
+import type { Values } from './options.ts';
+
+/** The session that a plan is for. */
+export interface AskedSession {
+  readonly module: Module;
+  readonly cohort: CohortPlan;
+  /** Where the call says so. */
+  readonly start?: SessionStart;
+}
+
+/** The id of the module that a call names, if it names one; one that could not be read is there too. */
+export function moduleNamed(
+  demand: readonly DemandLine[],
+  modules: Workspace['modules'],
+  unread: readonly string[],
+): string | undefined {
+  const isModule = (id: string): boolean => Object.hasOwn(modules, id) || unread.includes(`modules/${id}`);
+  return demand.map(({ guide }) => guide).find(isModule);
+}
+
+/** What does not go together in a call for a module; or for none. */
+export function faultsOfModule(
+  id: string | undefined,
+  demand: readonly DemandLine[],
+  values: Values,
+  { modules }: Workspace,
+): readonly Fault[] {
+  if (id === undefined) return optionsOfModules(values).map((option) => fault('needs-module', { option }));
+  if (demand.length > 1) return [fault('module-with-others', { module: id })];
+  const { level, part, wanted } = demand[0]!;
+  if ([level, part, wanted].some((said) => said !== undefined))
+    return [fault('module-with-number', { module: id })];
+  const module = Object.hasOwn(modules, id) ? modules[id] : undefined;
+  return module ? faultsOfPeople(module, values) : [];
+}
+
+function optionsOfModules({ people, instructors, list }: Values): readonly string[] {
+  return [
+    ...(people === undefined ? [] : ['--people']),
+    ...(instructors === undefined ? [] : ['--instructors']),
+    ...(list === 'timetable' ? ['--list timetable'] : []),
+  ];
+}
+
+function faultsOfPeople({ id, cohort }: Module, { people = {} }: Values): readonly Fault[] {
+  const known = cohort.people.map((kind) => kind.id);
+  const unknown = Object.keys(people).filter((kind) => !known.includes(kind));
+  const trainees = cohort.people.filter(({ as }) => as.includes('trainees'));
+  const isAnybody = trainees.some((kind) => (people[kind.id] ?? kind.count) > 0);
+  return [
+    ...unknown.map((kind) =>
+      withNear('unknown-people', nearName(kind, known), { module: id, people: kind, known: listed(known) }),
+    ),
+    ...(unknown.length > 0 || isAnybody
+      ? []
+      : [fault('nobody-practises', { module: id, kinds: listed(trainees.map((kind) => kind.id)) })]),
+  ];
+}
+
+/** What a call for a module asks a plan for: the models of its session, as one demand. */
+export function askedOfModule(
+  module: Module,
+  workspace: Workspace,
+  { people, instructors }: Values,
+  settings: PlanSettings,
+): {
+  readonly session: AskedSession;
+  readonly demand: readonly DemandLine[];
+  readonly settings: PlanSettings;
+} {
+  const given = { ...(people ? { people } : {}), ...(instructors === undefined ? {} : { instructors }) };
+  const { cohort, ...asked } = sessionQuestion(module, workspace, given, settings);
+  const start = sessionStart(settings, workspace.program);
+  return { session: { module, cohort, ...(start ? { start } : {}) }, ...asked };
+}

@@ -1,0 +1,71 @@
+import type { Module } from '../../model/module.ts';
+import type { Program } from '../../model/program.ts';
+import type { IsoDate } from '../../model/values.ts';
+import type { Workspace } from '../../model/workspace.ts';
+import { isoDate } from '../../time/day.ts';
+import { clockTime } from '../../time/iso-time.ts';
+import type { DemandLine, PlanSettings } from '../demand.ts';
+import { momentOf, wallMinute } from '../time/moment.ts';
+import { type CohortPlan, type CohortSettings, cohortOf, demandOf } from './cohort.ts';
+
+/** What a session asks of a plan. */
+export interface SessionQuestion {
+  readonly cohort: CohortPlan;
+  /** Empty where the session needs no models. */
+  readonly demand: readonly DemandLine[];
+  readonly settings: PlanSettings;
+}
+
+/** When a session begins, by the clock of the program. */
+export interface SessionStart {
+  readonly on: IsoDate;
+  /** Minutes from midnight. */
+  readonly starts: number;
+  /** Minutes since 1970 in UTC. */
+  readonly begins: number;
+}
+
+const day = 1440;
+
+/**
+ * The models of a session as one demand: with the spares of the program unless others are set, and planned backwards
+ * they are good until the session ends. It begins at `readyBy`; where that is midnight, some time on that day.
+ *
+ *     ready by 2026-12-04T13:00, booked 3 h   ->   good until 2026-12-04T16:00
+ *     ready by 2026-12-04T00:00               ->   good until 2026-12-05T00:00
+ */
+export function sessionQuestion(
+  module: Module,
+  { guides, program }: Pick<Workspace, 'guides' | 'program'>,
+  people: Omit<CohortSettings, 'spares'>,
+  settings: PlanSettings,
+): SessionQuestion {
+  const spares = settings.spares ?? program.spares;
+  const cohort = cohortOf(module, guides, { ...people, spares });
+  const goodUntil = settings.goodUntil ?? endOf(settings.readyBy, cohort.agenda.booked);
+  return {
+    cohort,
+    demand: demandOf(cohort.models),
+    settings: { ...settings, spares, ...(goodUntil === undefined ? {} : { goodUntil }) },
+  };
+}
+
+/** `undefined` where no time says it: planned forwards, for a whole day, or at a time that no plan takes. */
+export function sessionStart(
+  { readyBy = '', today }: Pick<PlanSettings, 'readyBy' | 'today'>,
+  program: Program,
+): SessionStart | undefined {
+  const wall = wallMinute(readyBy);
+  if (wall === undefined || wall % day === 0) return undefined;
+  const begins = momentOf({ option: '--ready-by', time: readyBy }, today, program);
+  return typeof begins === 'number'
+    ? { on: isoDate(Math.floor(wall / day)), starts: wall % day, begins }
+    : undefined;
+}
+
+function endOf(readyBy: string | undefined, booked: number): string | undefined {
+  const wall = wallMinute(readyBy ?? '');
+  if (wall === undefined) return undefined;
+  const end = wall + (wall % day === 0 ? day : booked);
+  return `${isoDate(Math.floor(end / day))}T${clockTime(end % day)}`;
+}
