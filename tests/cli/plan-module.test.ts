@@ -104,7 +104,7 @@ describe('plan MODULE', () => {
 
   it('adds the spares of the program where none are set', async () => {
     const files = { ...soundWorkspace, 'modules/first-knots/module.md': module };
-    const program = `${files['program.yaml']}spares: 20 %\n`;
+    const program = `${soundWorkspace['program.yaml']}spares: 20 %\n`;
     const { out } = await benchwright(['plan', 'first-knots', '--format', 'json'], {
       folder: folderWith({ ...files, 'program.yaml': program }),
     });

@@ -1,8 +1,9 @@
 import type { Module } from '../../core/model/module.ts';
+import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
-import { asSentence } from '../author-text.ts';
 import { shown } from '../shown.ts';
 import { showMinutes } from '../times.ts';
+import { scriptText } from './script-text.ts';
 import { type SessionClock, rangeOn } from './session-clock.ts';
 import { agendaName } from './session-names.ts';
 import type { ShownAgendaItem } from './shown-session.ts';
@@ -13,6 +14,7 @@ export function showAgenda(
   module: Module,
   { agenda }: CohortPlan,
   clock: SessionClock,
+  workspace: Workspace,
 ): readonly ShownAgendaItem[] {
   return (module.session?.agenda ?? []).map(({ id, script, survey }, i) => {
     const { start, end, turns } = agenda.items[i]!;
@@ -21,7 +23,7 @@ export function showAgenda(
       time: shown(`${key}.${id}.time`, rangeOn(clock, start, end)),
       takes: shown(`${key}.${id}.takes`, showMinutes(end - start)),
       what: shown(`${key}.${id}.what`, agendaName(module, id)),
-      script: script.map((says, j) => shown(`${key}.${id}.script[${j}]`, asSentence(says))),
+      script: script.map((says, j) => shown(`${key}.${id}.script[${j}]`, scriptText(says, module, workspace))),
       ...(survey ? { survey } : {}),
       isCircuit: turns !== undefined,
     };

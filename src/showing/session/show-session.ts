@@ -43,7 +43,7 @@ export function showSession(
     title: shown('session.title', properly(module.title)),
     facts: showFacts('session.facts', module, cohort, starts === undefined ? '' : beginsText(clock(0), on)),
     people: cohort.people.map((kind) => showPeople(`session.people.${kind.id}`, kind)),
-    agenda: showAgenda('session.agenda', module, cohort, clock),
+    agenda: showAgenda('session.agenda', module, cohort, clock, workspace),
     circuits: showCircuits('session.circuits', module, cohort, clock),
     stations: showStations('session.stations', module, cohort, workspace),
     models: showSessionModels('session.models', module, cohort, workspace),
