@@ -86,6 +86,8 @@ export const sessionWords = {
 
   tools: { atOnce: '{count} at once', none: 'not known' },
 
+  /** For other programs. */
+  objective: '{does}, {standard}',
   /** In a calendar, which has more in it than this session. */
   events: { title: '{module}: {what}', round: '{what}, round {n}', group: '{group}, {where}' },
 
