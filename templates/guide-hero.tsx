@@ -80,7 +80,7 @@ function levelSwitch({ levels, guide }: GuideView): Content {
 }
 
 function figures({ line, plan }: GuideView): Markup {
-  const { dataRows, children } = rowsOf('facts', plan.facts, figure, blankFact);
+  const { dataRows, children } = rowsOf('facts', plan.facts, planFigure, blankFact);
   return (
     <dl class="figures" data-rows={dataRows}>
       <div class="figure-batch" data-stays="">
@@ -92,7 +92,7 @@ function figures({ line, plan }: GuideView): Markup {
   );
 }
 
-function figure({ id, name, value }: ShownFact): Markup {
+export function planFigure({ id, name, value }: ShownFact): Markup {
   return (
     <div class={`figure-${id}`}>
       <dt {...shows(name)} />
@@ -101,6 +101,6 @@ function figure({ id, name, value }: ShownFact): Markup {
   );
 }
 
-function blankFact(key: string): ShownFact {
+export function blankFact(key: string): ShownFact {
   return { id: '{id}' as ShownFact['id'], ...blanks('name', 'value')(key) };
 }

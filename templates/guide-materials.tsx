@@ -84,7 +84,8 @@ function blankMaterial(key: string): ShownMaterial {
   };
 }
 
-function purchaseTable({ plan: { shopping }, root }: GuideView): Markup {
+/** What to buy, in whole packs, with deliveries and the sum. */
+export function purchaseTable({ plan: { shopping }, root }: Pick<GuideView, 'plan' | 'root'>): Markup {
   const row = (purchase: ShownPurchase): Markup => purchaseRow(purchase, root);
   return scrolling(
     words.buy,
@@ -165,7 +166,7 @@ function deliveryRow({ name, when, charge }: ShownDelivery): Markup {
 
 const blankDelivery = blanks('name', 'goods', 'charge', 'when');
 
-function worthKnowing({ warnings }: ShownPlan): Markup {
+export function worthKnowing({ warnings }: ShownPlan): Markup {
   return (
     <div class="worth-knowing" {...where('warnings', warnings.length > 0)}>
       <h3>{words.worthKnowing}</h3>

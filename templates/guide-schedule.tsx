@@ -12,7 +12,7 @@ import { blank, blanks, draws, isSaid, rowsOf, shows, where } from './place.ts';
 const { guide: words } = pageWords;
 
 /** Who does what when: a picture, and a table that says the same; or why there is no schedule. */
-export function guideSchedule({ plan: { schedule } }: GuideView): Markup {
+export function guideSchedule({ plan: { schedule } }: Pick<GuideView, 'plan'>): Markup {
   const content = (
     <>
       {noSchedule(schedule)}

@@ -10,10 +10,14 @@ import type {
   ShownSession,
   ShownStation,
 } from '../src/showing/session/shown-session.ts';
+import type { ShownPlan } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { sessionWords } from '../src/words/session.ts';
 import { teachingWords } from '../src/words/teaching.ts';
+import { blankFact, planFigure } from './guide-hero.tsx';
+import { purchaseTable, worthKnowing } from './guide-materials.tsx';
 import type { ProseSection } from './guide-page.tsx';
+import { guideSchedule } from './guide-schedule.tsx';
 import { moduleCareful } from './module-careful.tsx';
 import { matrixTable } from './module-matrix.tsx';
 import { moduleScoring } from './module-scoring.tsx';
@@ -31,6 +35,8 @@ export interface SessionView {
   readonly root: string;
   readonly module: ShownModule;
   readonly session: ShownSession;
+  /** All models in one plan; absent where there are none. */
+  readonly plan?: ShownPlan;
   readonly teaching: ShownTeaching;
   readonly matrix: ShownMatrix;
   readonly models: readonly ShownModel[];
@@ -73,6 +79,8 @@ function partsOf(view: SessionView): readonly PagePart[] {
     ['timetable', words.timetable, timetable(session.circuits)],
     ['stations', words.rooms, stations(session)],
     ['models', words.models, modelsToMake(view)],
+    ['to-buy', words.buy, onePlan(view)],
+    ['when', pageWords.guide.when, view.plan ? guideSchedule({ plan: view.plan }) : null],
     ['matrix', words.matrix, part('matrix', words.matrix, scrolling(words.matrix, matrixTable(matrix)))],
     ['scoring', words.scoring, moduleScoring(teaching)],
     ['debrief', words.debrief, debrief(teaching)],
@@ -256,6 +264,23 @@ function modelsToMake({ session: { models, tools }, command }: SessionView): Con
       </p>
     </>,
     <p>{words.modelsSay}</p>,
+  );
+}
+
+/** What all models take together: the figures, and what to buy. */
+function onePlan({ plan, root }: SessionView): Content {
+  if (!plan) return null;
+  const { dataRows, children } = rowsOf('facts', plan.facts, planFigure, blankFact);
+  return part(
+    'to-buy',
+    words.buy,
+    <div class="stack">
+      <dl class="plan-figures" data-rows={dataRows}>
+        {children}
+      </dl>
+      {purchaseTable({ plan, root })}
+      {worthKnowing(plan)}
+    </div>,
   );
 }
 

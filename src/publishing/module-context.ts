@@ -1,3 +1,4 @@
+import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import type { Site } from '../../templates/page.tsx';
@@ -11,4 +12,6 @@ export interface ModuleContext {
   readonly read: ReadWorkspace;
   readonly pictures: Pictures;
   readonly edition: Edition;
+  /** The day that counts as today. */
+  readonly today: IsoDate;
 }

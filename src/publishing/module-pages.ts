@@ -10,6 +10,7 @@ import { showModule } from '../showing/module/show-module.ts';
 import { modulePage } from '../../templates/module-page.tsx';
 import { modulesPage } from '../../templates/modules-page.tsx';
 import type { ModuleContext } from './module-context.ts';
+import { moduleJsonLd } from './module-data.ts';
 import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
 import { isForStaff, renderModuleProse } from './module-prose.ts';
 import { moduleSheetFiles } from './module-sheets.ts';
@@ -80,6 +81,7 @@ function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: 
     after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `../${id}/index.html` })),
     sections: prose.all,
     handOut: 'hand-out/index.html',
+    jsonLd: moduleJsonLd(planned, workspace),
     ...(edition === 'staff' ? { staffHref: 'session/index.html' } : {}),
   });
   return new Map([

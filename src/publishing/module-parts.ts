@@ -6,6 +6,7 @@ import { showDay } from '../showing/module/show-day.ts';
 import { type ShownTeaching, showTeaching } from '../showing/module/show-teaching.ts';
 import { showSession } from '../showing/session/show-session.ts';
 import type { ShownSession } from '../showing/session/shown-session.ts';
+import type { ShownPlan } from '../showing/shown.ts';
 import type { PlannedModule } from './planned-modules.ts';
 
 /** A module as finished text, in parts: `session`, `teaching` and `matrix` are for staff. */
@@ -15,18 +16,21 @@ export interface ShownModuleParts {
   readonly day: ReturnType<typeof showDay>;
   readonly models: readonly ShownModel[];
   readonly session: ShownSession;
+  /** All models in one plan. */
+  readonly plan?: ShownPlan;
   readonly teaching: ShownTeaching;
   readonly matrix: ShownMatrix;
 }
 
 export function showModuleParts(planned: PlannedModule, workspace: Workspace): ShownModuleParts {
-  const { module, folder, cohort, guides } = planned;
+  const { module, folder, cohort, guides, plan } = planned;
   return {
     folder,
     module: showModule(module),
     day: showDay(module, cohort.agenda),
     models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
     session: showSession(module, cohort, workspace),
+    ...(plan ? { plan } : {}),
     teaching: showTeaching(module),
     matrix: showMatrix(module),
   };

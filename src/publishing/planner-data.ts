@@ -1,7 +1,9 @@
 import type { IsoDate } from '../core/model/values.ts';
+import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { PageData } from '../core/plan/own/page-data.ts';
-import { workspaceOf } from '../core/plan/own/workspace-of.ts';
+import type { SessionData } from '../core/plan/own/session-data.ts';
+import { workspaceOf, workspaceOfSession } from '../core/plan/own/workspace-of.ts';
 import { scriptText } from '../exports/script-text.ts';
 
 /**
@@ -11,4 +13,11 @@ import { scriptText } from '../exports/script-text.ts';
 export function plannerData(guide: string, workspace: Workspace, today: IsoDate): Uint8Array {
   const data: PageData = { guide, today, workspace: workspaceOf(workspace, guide) };
   return new TextEncoder().encode(scriptText('plannerData', data));
+}
+
+/** `modules/<id>/session/session-data.js`: what the instructors' page works with. It sets the global `sessionData`. */
+export function sessionData(module: Module, workspace: Workspace, today: IsoDate): Uint8Array {
+  const slim: Module = { ...module, prose: { sections: [], links: [], images: [] } };
+  const data: SessionData = { module: slim, today, workspace: workspaceOfSession(workspace, module) };
+  return new TextEncoder().encode(scriptText('sessionData', data));
 }

@@ -7,18 +7,21 @@ import { sessionPage } from '../../templates/module-session-page.tsx';
 import type { ModuleContext } from './module-context.ts';
 import type { ShownModuleParts } from './module-parts.ts';
 import { isForStaff, renderModuleProse } from './module-prose.ts';
+import { sessionDataFiles, sessionDataLinks } from './module-data.ts';
 import { moduleSheetIds } from './module-sheets.ts';
 import { rootFrom } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
+import { sessionData } from './planner-data.ts';
 import { picturesOf } from './published-pictures.ts';
 import type { Files } from './site.ts';
 
 /** What instructors need to run a module, by path below its folder. For the staff edition alone. */
 export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {
   const { module, folder, cohort } = planned;
-  const { site, workspace, read } = context;
+  const { site, workspace, read, today } = context;
   const pictures = picturesOf({ folder, of: forStaff(module) }, context.pictures);
   const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures, '../');
+  const data = sessionDataFiles(planned, workspace);
   const page = sessionPage({
     ...parts,
     site,
@@ -38,7 +41,7 @@ export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, co
       name: teachingWords.sheets[id],
       href: `../${id}/index.html`,
     })),
-    files: [],
+    files: sessionDataLinks(data),
     command: fill(teachingWords.page.command, {
       module: module.id,
       people: cohort.people.map(({ id, count }) => `${id}=${count}`).join(','),
@@ -46,6 +49,8 @@ export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, co
   });
   return new Map([
     ['session/index.html', htmlBytes(firstAtOnce(page))],
+    ['session/session-data.js', sessionData(module, workspace, today)],
+    ...[...data].map(([name, bytes]) => [`session/${name}`, bytes] as const),
     ...[...pictures.values()].flat().map(({ name, bytes }) => [name, bytes] as const),
   ]);
 }

@@ -53,7 +53,7 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
   if ('refused' in guides) return guides;
   const wanted = parts.editions ?? editions;
   const shared = sharedFiles(parts, guides);
-  const modules = planModules(workspace, guides);
+  const modules = planModules(workspace, guides, parts.today);
   const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
   const files = wanted.flatMap((edition) => {
     const own = modulePages(modules, contextOf(parts, edition));
@@ -71,9 +71,9 @@ function forEdition(shared: Files, edition: Edition): Files {
 }
 
 /** What pages of modules are made of, which differ by edition. */
-function contextOf({ read, pictures, manual }: SiteParts, edition: Edition): ModuleContext {
+function contextOf({ read, pictures, manual, today }: SiteParts, edition: Edition): ModuleContext {
   const workspace = read.workspace!;
-  return { site: siteOf(workspace, readManual(manual)), workspace, read, pictures, edition };
+  return { site: siteOf(workspace, readManual(manual)), workspace, read, pictures, edition, today };
 }
 
 /** What both editions hold: everything but modules, since nothing else is for staff alone. */

@@ -32,6 +32,8 @@ export const teachingWords = {
     notes: 'For instructors',
     sheets: 'To print',
     files: 'For other programs',
+    noDates: 'A calendar needs a day: set it above, or ask the command line for --format ics.',
+    buy: 'One plan for all of them',
   },
 
   plan: {
@@ -87,6 +89,15 @@ export const teachingWords = {
     words: 'In your own words',
     of: 'for {kinds}',
     confidence: 'How sure people feel is no measure of what they can do.',
+  },
+
+  /** Beside the instructors' page, for other programs. */
+  files: {
+    'session.json': 'The session as JSON',
+    'timetable.csv': 'The timetable as a table (CSV)',
+    'score-sheet.csv': 'An empty score sheet as a table (CSV): a row for each trainee and rater',
+    'survey-before.csv': 'The survey before as an empty table (CSV)',
+    'survey-after.csv': 'The survey after as an empty table (CSV)',
   },
 
   sheets: {

@@ -1,6 +1,7 @@
 import { given } from '../../given.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Material } from '../../model/material.ts';
+import type { Module } from '../../model/module.ts';
 import type { Program } from '../../model/program.ts';
 import type { Prose, ProseLink, ProsePlace } from '../../model/prose.ts';
 import type { Workspace } from '../../model/workspace.ts';
@@ -11,16 +12,32 @@ import { readLeading } from '../../quantity/read.ts';
  * materials and tools. Plans of the two are the same.
  */
 export function workspaceOf(whole: Workspace, guide: string): Workspace {
-  const guides = withInserted(whole.guides, [guide]);
-  const ids = guides.map(({ id }) => id);
-  const materials = named(whole.materials, guides.flatMap(materialsOf));
-  const tools = guides.flatMap((each) => each.tools.map(({ use }) => use));
+  return sliceOf(whole, [guide], [], (of) => ({ ...guideForPlans(of), inUse: betweenAlone(of.inUse) }));
+}
+
+/** The same for a session of a module: all guides of its stations with their use, and what else stands there. */
+export function workspaceOfSession(whole: Workspace, { stations }: Module): Workspace {
+  const guides = stations.flatMap(({ models }) => models.map(({ guide }) => guide));
+  const tools = stations.flatMap((station) => station.tools.map(({ use }) => use));
+  return sliceOf(whole, guides, tools, guideForPlans);
+}
+
+function sliceOf(
+  whole: Workspace,
+  ids: readonly string[],
+  alsoTools: readonly string[],
+  slim: (guide: Guide) => Guide,
+): Workspace {
+  const guides = mapped(named(whole.guides, withInserted(whole.guides, ids)), slim);
+  const kept = Object.values(guides);
+  const materials = named(whole.materials, kept.flatMap(materialsOf));
+  const tools = [...kept.flatMap((guide) => guide.tools.map(({ use }) => use)), ...alsoTools];
   return {
-    program: programFor(guides, Object.values(materials), whole.program),
+    program: programFor(kept, Object.values(materials), tools, whole.program),
     modules: {},
     materials: inOrder(mapped(materials, forPlans)),
     tools: inOrder(named(whole.tools, tools)),
-    guides: inOrder(mapped(named(whole.guides, ids), guideForPlans)),
+    guides: inOrder(guides),
   };
 }
 
@@ -44,13 +61,13 @@ function mapped<T>(table: ById<T>, change: (value: T) => T): ById<T> {
 function withInserted(
   all: ById<Guide>,
   [id, ...rest]: readonly string[],
-  found: readonly Guide[] = [],
-): readonly Guide[] {
-  const guide = id === undefined ? undefined : all[id];
+  found: readonly string[] = [],
+): readonly string[] {
   if (id === undefined) return found;
-  if (!guide || found.includes(guide)) return withInserted(all, rest, found);
+  const guide = all[id];
+  if (!guide || found.includes(id)) return withInserted(all, rest, found);
   const inserted = guide.materials.flatMap(({ use }) => (use.startsWith('guide:') ? [use.slice(6)] : []));
-  return withInserted(all, [...rest, ...inserted], [...found, guide]);
+  return withInserted(all, [...rest, ...inserted], [...found, id]);
 }
 
 /** Rows, ingredients, what is replaced between uses, and products whose directions give a time. */
@@ -60,15 +77,22 @@ function materialsOf({ materials, mixes, inUse, steps }: Guide): readonly string
   return [
     ...materials.map(({ use }) => use),
     ...mixes.flatMap(({ of }) => of.map(({ use }) => use)),
-    ...(inUse.between?.uses ?? []).map(({ material }) => material),
+    ...[inUse.setUp, inUse.between, inUse.after]
+      .flatMap((part) => part?.uses ?? [])
+      .map(({ material }) => material),
+    ...inUse.renew.flatMap((each) => each.materials).map(({ material }) => material),
     ...times.flatMap((time) => ('material' in time ? [time.material] : [])),
   ];
 }
 
-function programFor(guides: readonly Guide[], materials: readonly Material[], program: Program): Program {
+function programFor(
+  guides: readonly Guide[],
+  materials: readonly Material[],
+  tools: readonly string[],
+  program: Program,
+): Program {
   const steps = guides.flatMap((guide) => guide.steps);
   const places = steps.flatMap(({ at, waitsAt }) => [...Object.keys(at), ...Object.keys(waitsAt)]);
-  const tools = guides.flatMap((guide) => guide.tools.map(({ use }) => use));
   const shops = materials.flatMap(({ packs }) => packs.flatMap(({ from }) => from ?? []));
   return given<Program>({
     ...program,
@@ -90,13 +114,18 @@ function guideForPlans(guide: Guide): Guide {
     ...guide,
     patterns: [],
     checks: [],
-    inUse: given<Guide['inUse']>({ between: guide.inUse.between, renew: [] }),
     history: [],
     sources: [],
     prose: amountsOf(guide.prose),
     ...onlyOnPage,
   });
 }
+
+/** What is replaced between uses counts into a plan; the rest of a model's use does not. */
+function betweenAlone({ between }: Guide['inUse']): Guide['inUse'] {
+  return given<Guide['inUse']>({ between, renew: [] });
+}
+
 const onlyOnPage = {
   summary: undefined,
   trains: undefined,
