@@ -38,7 +38,12 @@ function twoRests(read: ModuleRead, [first, ...others]: readonly number[]): Find
 }
 
 /** A time at a circuit is passed over: its rounds say how long it is. */
-function ofCircuit(read: ModuleRead, { id, takes }: Item, item: TimedItem, index: number): readonly Finding[] {
+function ofCircuit(
+  read: ModuleRead,
+  { id, takes }: Item,
+  item: TimedItem,
+  index: number,
+): readonly Finding[] {
   if (!item.turns || takes === undefined || takes === 'the rest') return [];
   const computed = item.end - item.start;
   const stated = minutesUp(secondsOf(takes));
@@ -48,7 +53,7 @@ function ofCircuit(read: ModuleRead, { id, takes }: Item, item: TimedItem, index
   return [{ variant: 'circuit', places, facts, gravity: 'incomplete' }];
 }
 
-/** “brief” 15 min, “circuit” 2 h 25 min (5 rounds of 25 min, 5 min between). */
+/** “brief” 15 min, “circuit” 2 h 25 min (5 rounds of 25 min with 5 min between). */
 function told(agenda: readonly Item[], items: readonly TimedItem[], rests: readonly number[]): string {
   const timed = items.filter((_, i) => !rests.includes(i) && agenda[i]);
   const each = timed.map((item) => {
@@ -60,5 +65,6 @@ function told(agenda: readonly Item[], items: readonly TimedItem[], rests: reado
 
 function rounds({ turns }: TimedItem): string {
   const { stationOf, round, changeOver } = turns!;
-  return `${stationOf.length} x ${timeText(round)}, ${timeText(changeOver)} between`;
+  if (stationOf.length === 1) return `1 round of ${timeText(round)}`;
+  return `${stationOf.length} rounds of ${timeText(round)} with ${timeText(changeOver)} between`;
 }

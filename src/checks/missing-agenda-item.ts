@@ -10,6 +10,10 @@ export const missingAgendaItem: Check = {
       const here = session.agenda.map(({ id }) => id);
       return (['brief', 'debrief', 'clear-up'] as const)
         .filter((id) => !here.includes(id))
-        .map((id) => ({ variant: id, places: [key('session', 'agenda')] as const, facts: { module: title } }));
+        .map((id) => ({
+          variant: id,
+          places: [key('session', 'agenda')] as const,
+          facts: { module: title },
+        }));
     }),
 };

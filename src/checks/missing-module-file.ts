@@ -8,8 +8,7 @@ import { isFileName } from './texts-of-module.ts';
 export const missingModuleFile: Check = {
   code: 'missing-module-file',
   gravity: 'incomplete',
-  find: ({ modules }) =>
-    modules.flatMap((read) => namedFiles(read).flatMap((named) => missing(named, read))),
+  find: ({ modules }) => modules.flatMap((read) => namedFiles(read).flatMap((named) => missing(named, read))),
 };
 
 interface Named {
@@ -20,7 +19,9 @@ interface Named {
 
 function namedFiles({ module: { prepare, scoring }, place }: ModuleRead): readonly Named[] {
   const prepared = prepare.flatMap(({ kind, what, text }, i) => [
-    ...(kind !== 'do' && isFileName(what) ? [{ file: what, key: kind, place: place('prepare', i, kind) }] : []),
+    ...(kind !== 'do' && isFileName(what)
+      ? [{ file: what, key: kind, place: place('prepare', i, kind) }]
+      : []),
     ...(text === undefined ? [] : [{ file: text, key: 'text', place: place('prepare', i, 'text') }]),
   ]);
   const pass = scoring?.pass;

@@ -8,7 +8,8 @@ import { quoted } from './written.ts';
 export const modulesInACircle: Check = {
   code: 'modules-in-a-circle',
   gravity: 'stops',
-  find: (context) => circlesIn(context.modules.map(({ module }) => module)).map((circle) => finding(circle, context)),
+  find: (context) =>
+    circlesIn(context.modules.map(({ module }) => module)).map((circle) => finding(circle, context)),
 };
 
 function finding(circle: readonly [Module, ...Module[]], { modules }: Context): Finding {

@@ -23,7 +23,9 @@ function ofModule({ module, prose }: ModuleRead): readonly Finding[] {
   const grade = readingGrade(counts);
   if (counts.words < fewestWords || grade.lte(easyGrade)) return [];
   const words = exact(counts.words);
-  const longest = sections.flatMap(({ text = '' }) => text.split('\n').flatMap(sentencesIn)).sort(byWords)[0]!;
+  const longest = sections
+    .flatMap(({ text = '' }) => text.split('\n').flatMap(sentencesIn))
+    .sort(byWords)[0]!;
   const facts = {
     module: module.title,
     grade: exactText(grade.round(0)),

@@ -11,12 +11,17 @@ export const resetLongerThanChangeOver: Check = {
   gravity: 'incomplete',
   find: ({ modules, workspace }) =>
     modules.flatMap((read) =>
-      cohortOf(read.module, workspace.guides).agenda.items.flatMap(({ turns }) => (turns ? ofCircuit(read, turns) : [])),
+      cohortOf(read.module, workspace.guides).agenda.items.flatMap(({ turns }) =>
+        turns ? ofCircuit(read, turns) : [],
+      ),
     ),
 };
 
 /** After the last round there is time enough. */
-function ofCircuit({ module, place }: ModuleRead, { stations, stationOf, changeOver }: Turns): readonly Finding[] {
+function ofCircuit(
+  { module, place }: ModuleRead,
+  { stations, stationOf, changeOver }: Turns,
+): readonly Finding[] {
   if (stationOf.length < 2) return [];
   return module.stations.flatMap(({ id, reset }, i) => {
     const takes = reset ? minutesUp(secondsOf(reset)) : 0;

@@ -1,9 +1,12 @@
 import type { Module } from '../core/model/module.ts';
-import { assessmentsOf, judges } from './assessments.ts';
+import { assessmentIds, assessmentsOf, judges, practiceIds, type Assessment } from './assessments.ts';
 import type { Check, Finding } from './check.ts';
 import type { ModuleRead } from './context.ts';
 
-/** Something that is judged or practised, and that no objective asks for. */
+/**
+ * Something that is judged or practised, and that no objective asks for. Where an objective names what is not there,
+ * that is told instead: it may be meant.
+ */
 export const servesNoObjective: Check = {
   code: 'serves-no-objective',
   gravity: 'incomplete',
@@ -11,9 +14,12 @@ export const servesNoObjective: Check = {
 };
 
 function judged({ module, place }: ModuleRead): readonly Finding[] {
-  const isAsked = (one: ReturnType<typeof assessmentsOf>[number]): boolean =>
-    one.objectives.length > 0 || module.objectives.some((objective) => judges(one, objective));
-  const known = module.objectives.map(({ id }) => id).join(', ');
+  const { objectives } = module;
+  const named = objectives.flatMap(({ assessedBy }) => assessedBy);
+  if (isMisnamed(named, [...assessmentIds(module), ...module.surveys.map(({ id }) => id)])) return [];
+  const isAsked = (one: Assessment): boolean =>
+    one.objectives.length > 0 || objectives.some((objective) => judges(one, objective));
+  const known = objectives.map(({ id }) => id).join(', ');
   return assessmentsOf(module)
     .filter((one) => !isAsked(one))
     .map(({ kind, says, way, id }) => ({
@@ -24,10 +30,14 @@ function judged({ module, place }: ModuleRead): readonly Finding[] {
 }
 
 function practised({ module, place }: ModuleRead): readonly Finding[] {
-  const asked = new Set(module.objectives.flatMap(({ practisedAt }) => practisedAt));
+  const named = module.objectives.flatMap(({ practisedAt }) => practisedAt);
+  if (isMisnamed(named, practiceIds(module))) return [];
   const unasked = (list: 'stations' | 'activities', variant: string): readonly Finding[] =>
     module[list].flatMap(({ id }: Module['activities' | 'stations'][number], i) =>
-      asked.has(id) ? [] : [{ variant, places: [place(list, i, 'id')], facts: { name: id } }],
+      named.includes(id) ? [] : [{ variant, places: [place(list, i, 'id')], facts: { name: id } }],
     );
   return [...unasked('stations', 'station'), ...unasked('activities', 'activity')];
 }
+
+const isMisnamed = (named: readonly string[], known: readonly string[]): boolean =>
+  named.some((name) => !known.includes(name));

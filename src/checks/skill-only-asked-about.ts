@@ -12,7 +12,9 @@ export const skillOnlyAskedAbout: Check = {
   code: 'skill-only-asked-about',
   gravity: 'incomplete',
   find: ({ modules }) =>
-    modules.flatMap((read) => read.module.objectives.flatMap((objective, i) => ofObjective(read, objective, i))),
+    modules.flatMap((read) =>
+      read.module.objectives.flatMap((objective, i) => ofObjective(read, objective, i)),
+    ),
 };
 
 function ofObjective({ module, place }: ModuleRead, objective: Objective, index: number): readonly Finding[] {
@@ -23,10 +25,7 @@ function ofObjective({ module, place }: ModuleRead, objective: Objective, index:
   return [
     {
       variant: items.length === 0 ? 'none' : undefined,
-      places: [
-        place('objectives', index, 'shown-by'),
-        ...own.map(({ way }) => place(...way, 'ask')),
-      ],
+      places: [place('objectives', index, 'shown-by'), ...own.map(({ way }) => place(...way, 'ask'))],
       facts: { objective: objective.id, known: items.join(', ') },
     },
   ];

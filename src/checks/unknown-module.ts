@@ -11,9 +11,9 @@ export const unknownModule: Check = {
     return [
       ...guides.flatMap((read) => unknownNames(linkedTo(read, 'module'), known, isKnown)),
       ...modules.flatMap((read) => {
-        const { id: own, title, after } = read.module;
+        const { title, after } = read.module;
         const named = [...namedIn(read, after, the('module', title), 'after'), ...linkedTo(read, 'module')];
-        return unknownNames(named, known.filter((id) => id !== own), isKnown);
+        return unknownNames(named, known, isKnown);
       }),
     ];
   },

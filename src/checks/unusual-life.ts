@@ -18,9 +18,10 @@ export const unusualLife: Check = {
 
 function ofGuide({ guide, place }: GuideRead): readonly Finding[] {
   const parts = guide.parts.map(({ name, lasts }, i) => ({ name, lasts, way: ['parts', i, 'lasts'] }));
-  return [{ name: guide.title, lasts: guide.lasts, way: ['lasts'] }, ...parts].flatMap(({ name, lasts, way }) =>
-    lasts !== undefined && exact(lasts).gt(mostUses)
-      ? [{ places: [place(...way)] as const, facts: { name, uses: exactText(exact(lasts)) } }]
-      : [],
+  return [{ name: guide.title, lasts: guide.lasts, way: ['lasts'] }, ...parts].flatMap(
+    ({ name, lasts, way }) =>
+      lasts !== undefined && exact(lasts).gt(mostUses)
+        ? [{ places: [place(...way)] as const, facts: { name, uses: exactText(exact(lasts)) } }]
+        : [],
   );
 }

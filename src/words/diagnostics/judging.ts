@@ -7,16 +7,16 @@ export const judgingFindings: ProblemFamily = {
     write: 'right: …   the number of the right one, counted from 1',
   },
   'pass-mark-incomplete.by': {
-    says: 'The pass mark of “{module}” is set by {method}, and it is not said by how many judges, and who they are.',
+    says: 'The pass mark of “{module}” is set by the method {method}, and it is not said by how many judges, and who they are.',
     write: 'by: …   how many, and their roles rather than their names',
   },
   'pass-mark-incomplete.judges': {
-    says: 'The pass mark of “{module}” is set by {method}, and it is not said from which data.',
+    says: 'The pass mark of “{module}” is set by the method {method}, and it is not said from which data.',
     why: 'The mark is computed from what the judges wrote down, a CSV file beside the module.',
     write: 'judges: …   the name of that file',
   },
   'pass-mark-incomplete.on': {
-    says: 'The pass mark of “{module}” is set by {method}, and it is not said on which day.',
+    says: 'The pass mark of “{module}” is set by the method {method}, and it is not said on which day.',
     write: 'on: …',
   },
   'pass-mark-unsaid': {

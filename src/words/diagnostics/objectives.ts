@@ -9,11 +9,11 @@ export const objectiveFindings: ProblemFamily = {
   },
   'modules-in-a-circle': {
     says: 'The modules {modules} come after each other in a circle, so nobody could begin.',
-    write: 'after: […]   at the module that comes first, without those that come after it',
+    write: 'after: …   at the module that comes first: [] where nothing comes before it',
   },
   'modules-in-a-circle.itself': {
     says: 'The module “{module}” comes after itself, so nobody could begin.',
-    write: 'after: […]   without the module itself',
+    write: 'after: …   without the module itself: [] where nothing comes before it',
   },
   'objective-without-assessment': {
     says: 'Nobody could tell whether the objective “{objective}” was reached: nothing assesses it.',
@@ -21,7 +21,8 @@ export const objectiveFindings: ProblemFamily = {
   },
   'objective-without-assessment.none': {
     says: 'Nobody could tell whether the objective “{objective}” was reached: the module assesses nothing.',
-    write: 'scoring:\n  items:\n    - id: …\n      says: …   what somebody who watches can see\n      objectives: [{objective}]',
+    write:
+      'scoring:\n  items:\n    - id: …\n      says: …   what somebody who watches can see\n      objectives: [{objective}]',
   },
   'objective-without-practice': {
     says: 'The objective “{objective}” is not practised anywhere.',
@@ -29,7 +30,8 @@ export const objectiveFindings: ProblemFamily = {
   },
   'objective-without-practice.none': {
     says: 'The objective “{objective}” is not practised anywhere: the module has no station and no activity.',
-    write: 'activities:\n  - id: …\n    what: …   what trainees do; and its id in practised-at of the objective',
+    write:
+      'activities:\n  - id: …\n    what: …   what trainees do; and its id in practised-at of the objective',
   },
   'serves-no-objective.activity': {
     says: 'The activity “{name}” serves no objective.',
@@ -59,7 +61,8 @@ export const objectiveFindings: ProblemFamily = {
   'skill-only-asked-about.none': {
     says: 'The objective “{objective}” is to be shown, and only questions that trainees answer alone judge it.',
     why: 'Who knows how it is done has not shown it yet (Miller 1990).',
-    write: 'scoring:\n  items:\n    - id: …\n      says: …   what somebody who watches can see\n      objectives: [{objective}]',
+    write:
+      'scoring:\n  items:\n    - id: …\n      says: …   what somebody who watches can see\n      objectives: [{objective}]',
   },
   'verb-not-observable': {
     says: 'The objective “{objective}” begins with “{verb}”, which nobody can watch.',

@@ -8,7 +8,7 @@ export const sessionFindings: ProblemFamily = {
     write: 'takes: {computed}   or without this line: its stations say it',
   },
   'agenda-does-not-add-up.over': {
-    says: 'The agenda takes {sum}, and only {booked} are booked.',
+    says: 'The agenda takes {sum}, more than the {booked} that are booked.',
     why: '{items}.',
     write: 'booked: {sum}   or shorter items, fewer rounds',
   },
@@ -18,7 +18,7 @@ export const sessionFindings: ProblemFamily = {
     write: 'takes: …   at all of them but one',
   },
   'agenda-does-not-add-up.under': {
-    says: 'The agenda takes {sum}, and {booked} are booked.',
+    says: 'The agenda takes {sum}, less than the {booked} that are booked.',
     why: '{items}.',
     write: '- id: slack\n  takes: the rest   or longer items, or less time booked',
   },
@@ -29,7 +29,8 @@ export const sessionFindings: ProblemFamily = {
   'missing-agenda-item.brief': {
     says: 'The session of “{module}” has no brief.',
     why: 'Looked for by its id. Before anybody practises, they hear what is planned, how they are judged and what is dangerous.',
-    write: '- id: brief\n  takes: …\n  script: [training-only…]   and what else is said, as the first item or after a survey',
+    write:
+      '- id: brief\n  takes: …\n  script: [training-only…]   and what else is said, as the first item or after a survey',
   },
   'missing-agenda-item.clear-up': {
     says: 'The session of “{module}” has no clear-up.',
@@ -91,12 +92,12 @@ export const sessionFindings: ProblemFamily = {
     write: 'stations: [{rest}]   or a second station of another id',
   },
   'too-few-instructors.led': {
-    says: 'The module “{module}” has {there} instructors, and its stations that are led take {needed}.',
+    says: '“{module}” needs {needed} instructors at its stations that are led, and has {there}.',
     why: 'All stations are busy at once, and {led} are led.',
     write: 'instructors: {needed}   or fewer stations that are led',
   },
   'too-few-instructors.ratio': {
-    says: 'The module “{module}” has {there} instructors, and {trainees} trainees, at most {ratio} to one, take {needed}.',
+    says: '“{module}” needs {needed} instructors for {trainees} trainees, at most {ratio} to one, and has {there}.',
     write: 'instructors: {needed}   or fewer trainees',
   },
   'too-few-seats': {

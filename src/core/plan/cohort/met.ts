@@ -25,7 +25,11 @@ export function metIn(module: Module, workspace: Workspace, dangers: readonly Ot
   const held = models.flatMap(({ guide, level }) => materialsIn(guide, level, workspace));
   const used = module.stations.flatMap((station) => station.tools.map(({ use }) => use));
   const all: readonly Met[] = [
-    ...sorted(held).map((id) => ({ kind: 'material' as const, id, also: workspace.materials[id]?.also ?? [] })),
+    ...sorted(held).map((id) => ({
+      kind: 'material' as const,
+      id,
+      also: workspace.materials[id]?.also ?? [],
+    })),
     ...sorted(used).map((id) => ({ kind: 'tool' as const, id, also: workspace.tools[id]?.also ?? [] })),
   ];
   return all.filter(({ also }) => also.some((danger) => dangers.includes(danger)));
