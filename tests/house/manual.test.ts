@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { runChecks } from '../../src/checks/checks.ts';
 import { read } from '../../src/reading/read.ts';
 import { controlWords } from '../../src/words/controls.ts';
+import { scriptWords } from '../../src/words/script.ts';
 
 const page = readFileSync(new URL('../../content/manual/writing-a-guide.md', import.meta.url), 'utf8');
 
@@ -11,18 +12,41 @@ it('the manual lists every control with the words it is printed in', () => {
   expect(rows.filter((row) => !page.includes(row))).toEqual([]);
 });
 
+/** The examples of a page, in its order. */
+const examplesIn = (text: string) =>
+  [...text.matchAll(/^```\n([\s\S]*?)^```$/gm)].map(([, example]) => example!);
+const bytes = (text: string) => new TextEncoder().encode(text);
+const [program, material, guide] = examplesIn(page);
+const smallest = new Map([
+  ['program.yaml', bytes(program!)],
+  ['materials/webbing.yaml', bytes(material!)],
+  ['guides/practice-strap/guide.md', bytes(guide!)],
+]);
+
 it('the smallest workspace of the manual reads and checks without an error', () => {
-  const [program, material, guide] = [...page.matchAll(/^```\n([\s\S]*?)^```$/gm)].map(([, text]) => text!);
-  const bytes = (text: string) => new TextEncoder().encode(text);
-  const { workspace, diagnostics, ...rest } = read(
-    new Map([
-      ['program.yaml', bytes(program!)],
-      ['materials/webbing.yaml', bytes(material!)],
-      ['guides/practice-strap/guide.md', bytes(guide!)],
-    ]),
-  );
+  const { workspace, diagnostics, ...rest } = read(smallest);
   const findings = runChecks({ workspace: workspace!, ...rest, today: '2026-11-25' });
   expect(diagnostics).toEqual([]);
   expect(Object.keys(workspace!.guides)).toEqual(['practice-strap']);
   expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+});
+
+describe('the page on modules', () => {
+  const modules = readFileSync(new URL('../../content/manual/writing-a-module.md', import.meta.url), 'utf8');
+
+  it('lists every sentence of a script with the words it is printed in', () => {
+    const rows = Object.entries(scriptWords).map(([id, words]) => `| \`${id}\` | ${words} |`);
+    expect(rows.filter((row) => !modules.includes(row))).toEqual([]);
+  });
+
+  it('begins with a module that checks without a finding', () => {
+    const [module] = examplesIn(modules);
+    const files = new Map([...smallest, ['modules/first-straps/module.md', bytes(module!)] as const]);
+    const { workspace, diagnostics, ...rest } = read(files);
+    const findings = runChecks({ workspace: workspace!, ...rest, today: '2026-11-25' });
+    const ofModule = findings.filter(({ places }) => places.some(({ file }) => file.startsWith('modules/')));
+    expect(diagnostics).toEqual([]);
+    expect(Object.keys(workspace!.modules)).toEqual(['first-straps']);
+    expect(ofModule).toEqual([]);
+  });
 });
