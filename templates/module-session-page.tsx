@@ -79,8 +79,6 @@ function partsOf(view: SessionView): readonly PagePart[] {
     ['timetable', words.timetable, timetable(session.circuits)],
     ['stations', words.rooms, stations(session)],
     ['models', words.models, modelsToMake(view)],
-    ['to-buy', words.buy, onePlan(view)],
-    ['when', pageWords.guide.when, view.plan ? guideSchedule({ plan: view.plan }) : null],
     ['matrix', words.matrix, part('matrix', words.matrix, scrolling(words.matrix, matrixTable(matrix)))],
     ['scoring', words.scoring, moduleScoring(teaching)],
     ['debrief', words.debrief, debrief(teaching)],
@@ -88,6 +86,8 @@ function partsOf(view: SessionView): readonly PagePart[] {
       ({ id, heading, content }) =>
         [id, heading, part(id, heading, <div class="prose">{[...content]}</div>)] as const,
     ),
+    ['to-buy', words.buy, onePlan(view)],
+    ['when', pageWords.guide.when, view.plan ? guideSchedule({ plan: view.plan }) : null],
     ['files', words.files, files(view)],
   ]);
 }
@@ -116,7 +116,9 @@ function hero({ module, session, sheets }: SessionView, parts: readonly PagePart
           <ul>
             {sheets.map(({ name, href }) => (
               <li>
-                <a href={href}>{name}</a>
+                <a href={href} data-carries="">
+                  {name}
+                </a>
               </li>
             ))}
           </ul>

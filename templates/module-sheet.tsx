@@ -19,11 +19,16 @@ export interface ModuleSheetFacts {
 
 interface ModuleSheetParts {
   readonly id: keyof typeof teachingWords.sheets;
+  /** Whether it follows what the reader has set on the page of the session. */
+  readonly follows?: true;
   readonly main: Content;
 }
 
 /** A sheet of a module as a document of its own. */
-export function moduleSheet({ module, ...frame }: ModuleSheetFacts, { id, main }: ModuleSheetParts): Root {
+export function moduleSheet(
+  { module, ...frame }: ModuleSheetFacts,
+  { id, follows, main }: ModuleSheetParts,
+): Root {
   return sheetOf(
     {
       ...frame,
@@ -32,7 +37,12 @@ export function moduleSheet({ module, ...frame }: ModuleSheetFacts, { id, main }
       defers: shown('defers', pageWords.defers),
       style: 'module-sheet.css',
     },
-    { title: teachingWords.sheets[id], kind: `module-sheet ${id}`, main },
+    {
+      title: teachingWords.sheets[id],
+      kind: `module-sheet ${id}`,
+      main: follows ? <div data-session-sheet="../session/session-data.js">{main}</div> : main,
+      ...(follows ? { script: 'session.js' } : {}),
+    },
   );
 }
 

@@ -1,7 +1,7 @@
 import { sessionFieldWords as words } from '../src/words/session-fields.ts';
 import { plannerWords } from '../src/words/planner.ts';
 import type { Markup } from './page.tsx';
-import { stepper, written } from './planner-fields.tsx';
+import { stepper } from './planner-fields.tsx';
 
 /** What the reader of a session's page may set, as it stands in the module. */
 export interface SessionFields {
@@ -24,8 +24,8 @@ export function sessionFields({ module, data, people, instructors }: SessionFiel
         <div class="planner-body">
           <div class="planner-row">
             {people.map(({ id, name, count }) => stepper(`people:${id}`, name, count, words.peopleHelp))}
-            {stepper('instructors', words.instructors, instructors, words.instructorsHelp)}
-            {written({ name: 'starts', label: words.starts, value: '', help: words.startsHelp })}
+            {stepper('instructors', words.instructors, instructors, words.peopleHelp)}
+            {begins()}
           </div>
           <p class="planner-says" role="status" />
           <div class="planner-foot">
@@ -38,5 +38,17 @@ export function sessionFields({ module, data, people, instructors }: SessionFiel
         </div>
       </form>
     </section>
+  );
+}
+
+function begins(): Markup {
+  return (
+    <div class="field">
+      <label for="set-ready-by">{words.begins}</label>
+      <input id="set-ready-by" name="ready-by" type="datetime-local" aria-describedby="set-ready-by-help" />
+      <span class="help" id="set-ready-by-help">
+        {words.beginsHelp}
+      </span>
+    </div>
   );
 }

@@ -9,7 +9,7 @@ import { matrixTable } from './module-matrix.tsx';
 import { stationRow, circuitTables } from './module-session-page.tsx';
 import { type ModuleSheetFacts, listOf, moduleSheet, moduleSheetHead, sheetPart } from './module-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
-import { shows } from './place.ts';
+import { blank, blanks, rowsOf, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
 
 const { sheets: titles, page: words, plan } = teachingWords;
@@ -25,6 +25,7 @@ export function sessionPlanSheet(view: SessionSheetView): Root {
   const { session, teaching, models } = view;
   return moduleSheet(view, {
     id: 'session-plan',
+    follows: true,
     main: (
       <>
         {moduleSheetHead(view, titles['session-plan'], [plan.date, plan.room, plan.lead, plan.begins])}
@@ -33,7 +34,10 @@ export function sessionPlanSheet(view: SessionSheetView): Root {
           words.people,
           listOf([...session.people.map(({ says }) => says), session.instructors.says]),
         )}
-        {listOf(session.notes)}
+        <ul
+          class="session-notes"
+          {...rowsOf('session.notes', session.notes, (note) => <li {...shows(note)} />, blank)}
+        />
         {session.agenda.length > 0 ? sheetPart(words.plan, agendaRows(session.agenda), 'agenda-part') : null}
         {session.models.length > 0 ? sheetPart(words.ready, ready(session)) : null}
         {teaching.debrief.length > 0 ? sheetPart(words.debrief, listOf(teaching.debrief)) : null}
@@ -71,27 +75,34 @@ function agendaRows(items: readonly ShownAgendaItem[]): Markup {
 
 function ready({ models, tools }: ShownSession): Markup {
   return (
-    <ul class="ticks">
-      {[
-        ...models.map(({ name, count }) => ({ name, count })),
-        ...tools.map(({ name, count }) => ({ name, count })),
-      ].map(({ name, count }) => (
-        <li>
-          {box()}
-          <span>
-            <span {...shows(name)} />: <b {...shows(count)} />
-          </span>
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul class="ticks" {...rowsOf<Ready>('session.models', models, readyRow, blankReady)} />
+      <ul class="ticks" {...rowsOf<Ready>('session.tools', tools, readyRow, blankReady)} />
+    </>
   );
 }
+
+type Ready = Pick<ShownSession['models'][number], 'name' | 'count'>;
+
+function readyRow({ name, count }: Ready): Markup {
+  return (
+    <li>
+      {box()}
+      <span>
+        <span {...shows(name)} />: <b {...shows(count)} />
+      </span>
+    </li>
+  );
+}
+
+const blankReady = blanks('name', 'count');
 
 /** For the wall and for the hand: who is where when, and what stands at each station. */
 export function timetableSheet(view: SessionSheetView): Root {
   const { session } = view;
   return moduleSheet(view, {
     id: 'timetable',
+    follows: true,
     main: (
       <>
         {moduleSheetHead(view, titles.timetable, [plan.date, plan.room, plan.begins])}

@@ -1,1 +1,4 @@
-export {};
+import { followAddress, startSession } from './session/session-page.ts';
+
+startSession(document);
+void followAddress(document);

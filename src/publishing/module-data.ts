@@ -44,7 +44,9 @@ export function moduleJsonLd({ module, folder, guides }: PlannedModule, workspac
   };
   const texts = courseTexts(module, workspace);
   const resources = texts.resources.map((resource) =>
-    'id' in resource ? { ...resource, ...at(guides.find(({ written }) => written.id === resource.id)) } : resource,
+    'id' in resource
+      ? { ...resource, ...at(guides.find(({ written }) => written.id === resource.id)) }
+      : resource,
   );
   return scriptData(courseJsonLd({ ...texts, resources, ...at({ folder }) }, program));
 }

@@ -2,12 +2,11 @@
 export const sessionFieldWords = {
   heading: 'For your people',
   says: 'Change a number: groups, timetable and models follow.',
-  peopleHelp: 'A whole number from 0 to 1,000.',
+  peopleHelp: 'A whole number from 0 to 10,000.',
   instructors: 'Instructors',
-  instructorsHelp: 'A whole number from 0 to 100.',
-  starts: 'Begins at',
-  startsHelp: 'A time such as 13:00; empty for minutes from the beginning.',
+  begins: 'Begins',
+  beginsHelp: 'A day and a time; empty for minutes from the beginning and a plan of the reference week.',
   /** What the page answers after each change. */
-  answer: '{people}; {instructors}; {models} to make.',
-  wrong: '{field}: {help}',
+  answer: '{people}; instructors: {instructors}. To make: {models}.',
+  answerNoModels: '{people}; instructors: {instructors}.',
 } as const;

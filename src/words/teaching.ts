@@ -16,7 +16,7 @@ export const teachingWords = {
     command: 'benchwright plan {module} --people {people} --ready-by 2027-03-01T09:00',
     people: 'Who comes',
     plan: 'Session plan',
-    planSays: 'Minutes from the beginning.',
+    planSays: 'Counted from the beginning; by the clock once a day is set.',
     timetable: 'Who is where',
     rooms: 'Stations',
     models: 'Models to make',

@@ -23,7 +23,9 @@ export function showAgenda(
       time: shown(`${key}.${id}.time`, rangeOn(clock, start, end)),
       takes: shown(`${key}.${id}.takes`, showMinutes(end - start)),
       what: shown(`${key}.${id}.what`, agendaName(module, id)),
-      script: script.map((says, j) => shown(`${key}.${id}.script[${j}]`, scriptText(says, module, workspace))),
+      script: script.map((says, j) =>
+        shown(`${key}.${id}.script[${j}]`, scriptText(says, module, workspace)),
+      ),
       ...(survey ? { survey } : {}),
       isCircuit: turns !== undefined,
     };

@@ -1,0 +1,35 @@
+import { wholeNumber } from '../../core/plan/demand/read-option.ts';
+import { wallMinute } from '../../core/plan/time/moment.ts';
+import type { OwnSession } from './answer.ts';
+
+/** What the fields ask for, and the names of those whose text means nothing. */
+export interface FieldsReading {
+  readonly own: OwnSession;
+  readonly wrong: readonly string[];
+}
+
+const readPeople = wholeNumber(0, 10_000);
+const readInstructors = wholeNumber(0, 10_000);
+
+/** The query of an address: `people:trainees=20&instructors=2&ready-by=2027-03-01T13:00`. */
+export function readFields(query: URLSearchParams): FieldsReading {
+  const wrong: string[] = [];
+  const people: Record<string, number> = {};
+  let [instructors, readyBy]: [number | undefined, string | undefined] = [undefined, undefined];
+  for (const [name, text] of query) {
+    const [kind, id] = name.split(':');
+    const count = (kind === 'instructors' ? readInstructors : readPeople)(text);
+    if (kind === 'people' && id !== undefined && count !== undefined) people[id] = count;
+    else if (name === 'instructors' && count !== undefined) instructors = count;
+    else if (name === 'ready-by' && wallMinute(text) !== undefined) readyBy = text;
+    else wrong.push(name);
+  }
+  return {
+    own: {
+      people,
+      ...(instructors === undefined ? {} : { instructors }),
+      ...(readyBy === undefined ? {} : { readyBy }),
+    },
+    wrong,
+  };
+}

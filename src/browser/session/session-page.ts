@@ -1,0 +1,176 @@
+import type { InPieces } from '../../core/in-pieces.ts';
+import { sessionFigures } from '../../showing/figures/session-figures.ts';
+import { figures } from '../../showing/figures/figures.ts';
+import type { SessionData } from '../../core/plan/own/session-data.ts';
+import { sessionFieldWords as words } from '../../words/session-fields.ts';
+import { plannerWords } from '../../words/planner.ts';
+import { loadScript } from '../load-script.ts';
+import { writeAddress } from '../planner/address.ts';
+import { askedOf, markWrong, queryOf } from '../planner/fields.ts';
+import { type NewestOnly, newestOnly } from '../planner/newest-only.ts';
+import { refreshing } from '../planner/refresh.ts';
+import { type Slicing, runInSlices } from '../planner/slices.ts';
+import { pageSlices, toItsEnd } from '../planner/turns.ts';
+import { answeringSession, type OwnSession, type SessionAnswer } from './answer.ts';
+import { readFields } from './read-fields.ts';
+
+const drawings = { ...figures, ...sessionFigures };
+
+/** How long nobody types before the page is worked out, in milliseconds. */
+const pause = 250;
+
+/** The fields of one page, and what is under way. */
+interface Working {
+  readonly page: Document;
+  readonly form: HTMLFormElement;
+  readonly load: () => Promise<SessionData | undefined>;
+  readonly slices: Slicing;
+  readonly newest: NewestOnly;
+  /** Done when the page shows the last answer. */
+  shown: Promise<void>;
+}
+
+/** Brings the fields of a session's page to life: groups, timetable, models, what to buy and when follow each change. */
+export function startSession(page: Document): void {
+  const place = page.querySelector<HTMLElement>('[data-session]');
+  const form = place?.querySelector('form');
+  if (!place || !form) return;
+  const working: Working = {
+    page,
+    form,
+    load: once(() => load(page, place.dataset['file'] ?? '')),
+    slices: pageSlices(),
+    newest: newestOnly(),
+    shown: Promise.resolve(),
+  };
+  place.classList.add('is-awake');
+  form.addEventListener('input', () => workOutAfter(pause, working));
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    workOutAfter(0, working);
+  });
+  form.addEventListener('click', ({ target }) => press((target as Element).closest('button'), working));
+  if (setFields(form, new URLSearchParams(page.location.search))) void workOut(working);
+}
+
+/** A sheet of the session follows what the page that led to it was set to, as its address says. */
+export async function followAddress(page: Document): Promise<void> {
+  const file = page.querySelector<HTMLElement>('[data-session-sheet]')?.dataset['sessionSheet'];
+  const { own, wrong } = readFields(new URLSearchParams(page.location.search));
+  if (file === undefined || page.location.search === '' || wrong.length > 0) return;
+  const data = await load(page, file);
+  if (data) await toItsEnd(followingSession(page, data, own), pageSlices());
+}
+
+function* followingSession(page: Document, data: SessionData, own: OwnSession): InPieces<void> {
+  const { session } = yield* answeringSession(data, own);
+  yield* refreshing(page, { session }, drawings);
+}
+
+async function load(page: Document, file: string): Promise<SessionData | undefined> {
+  try {
+    await loadScript(page, file);
+  } catch {
+    return undefined;
+  }
+  return (globalThis as typeof globalThis & { sessionData: SessionData }).sessionData;
+}
+
+/** One more or one fewer, and never fewer than none; or all as published. */
+function press(button: HTMLButtonElement | null, working: Working): void {
+  const { form } = working;
+  if (button?.dataset['step'] !== undefined) {
+    const field = form.querySelector<HTMLInputElement>(`#${CSS.escape(button.dataset['for'] ?? '')}`)!;
+    const now = /^\d+$/.test(field.value) ? Number(field.value) : Number(field.defaultValue);
+    field.value = String(Math.max(0, now + Number(button.dataset['step'])));
+  } else if (button?.dataset['reset'] !== undefined) form.reset();
+  else return;
+  workOutAfter(button.dataset['reset'] === undefined ? pause : 0, working);
+}
+
+/** @returns Whether the query says anything. */
+function setFields(form: HTMLFormElement, query: URLSearchParams): boolean {
+  const fields = [...form.querySelectorAll('input')].filter(({ name }) => query.has(name));
+  for (const field of fields) field.value = query.get(field.name)!;
+  return fields.length > 0;
+}
+
+function workOutAfter(milliseconds: number, working: Working): void {
+  const { newest, load } = working;
+  newest.begin();
+  void load();
+  const timer = setTimeout(() => void workOut(working), milliseconds);
+  newest.stopBy(() => clearTimeout(timer));
+}
+
+async function workOut(working: Working): Promise<void> {
+  const { form, newest, slices, load } = working;
+  const isNewest = newest.begin();
+  const data = await load();
+  if (!isNewest()) return;
+  if (!data) return tell(plannerWords.notLoaded, true, working);
+  const query = queryOf(form);
+  const { own, wrong } = readFields(query);
+  markWrong(form, wrong);
+  if (wrong.length > 0) return tell(wrongText(form, wrong), true, working);
+  keep(query.toString(), working);
+  const done = (answer: SessionAnswer): void => answered(answer, isNewest, working);
+  const fails = (fault: unknown): void => failed(fault, working);
+  newest.stopBy(runInSlices(answeringSession(data, own), slices, done, fails));
+}
+
+/** The settings live in the address, and in the ways to the sheets. */
+function keep(query: string, { page, form }: Working): void {
+  writeAddress(page, query);
+  form.querySelector<HTMLButtonElement>('[data-reset]')!.disabled = query === '';
+  for (const link of page.querySelectorAll<HTMLAnchorElement>('a[data-carries]')) {
+    const [path = ''] = link.getAttribute('href')!.split('?');
+    link.setAttribute('href', query === '' ? path : `${path}?${query}`);
+  }
+}
+
+/** A page that has begun to follow an answer follows it to its end: the next one waits for it. */
+function answered(answer: SessionAnswer, isNewest: () => boolean, working: Working): void {
+  const { page, slices } = working;
+  const { session, plan, refused } = answer;
+  const follow = async (): Promise<void> => {
+    await toItsEnd(refreshing(page, { ...plan, session }, drawings), slices);
+    if (isNewest()) tell([sentenceOf(answer), ...refused].join(' '), refused.length > 0, working);
+  };
+  working.shown = working.shown.then(follow).catch((fault: unknown) => failed(fault, working));
+}
+
+/** "20 trainees in 4 groups: 5, 5, 5, 5; 3 there, 4 needed; 21 models to make." */
+function sentenceOf({ session }: SessionAnswer): string {
+  const texts = {
+    people: session.people.map(({ says }) => says.text).join('; '),
+    instructors: session.instructors.says.text,
+    models: session.models.map(({ name, count }) => `${name.text}: ${count.text}`).join('; '),
+  };
+  const sentence = texts.models === '' ? words.answerNoModels : words.answer;
+  return sentence.replace(/\{(\w+)\}/g, (_, name: keyof typeof texts) => texts[name]);
+}
+
+function wrongText(form: HTMLFormElement, names: readonly string[]): string {
+  const sentences = names.map((name) => {
+    const { label, help } = askedOf(form, name);
+    return plannerWords.wrong.replace('{field}', label).replace('{help}', help);
+  });
+  return [...sentences, plannerWords.old].join(' ');
+}
+
+/** One sentence at the end of each change, and whether the numbers are those from before it. */
+function tell(sentence: string, isOld: boolean, { page, form }: Working): void {
+  page.documentElement.toggleAttribute('data-old', isOld);
+  form.querySelector('[role=status]')!.textContent = sentence;
+}
+
+function failed(fault: unknown, working: Working): void {
+  tell([plannerWords.failed, plannerWords.old].join(' '), true, working);
+  reportError(fault);
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
