@@ -9,6 +9,7 @@ import { plansOf } from './plans.ts';
 import { guidesTouched } from './usage.ts';
 import { agendaDoesNotAddUp } from './agenda-does-not-add-up.ts';
 import { agendaItemWithoutTime } from './agenda-item-without-time.ts';
+import { agendaOutOfOrder } from './agenda-out-of-order.ts';
 import { answerNotAmongChoices } from './answer-not-among-choices.ts';
 import { basisMismatch } from './basis-mismatch.ts';
 import { cautionIncomplete } from './caution-incomplete.ts';
@@ -23,6 +24,7 @@ import { headingsOutOfOrder } from './headings-out-of-order.ts';
 import { holdLimitBroken } from './hold-limit-broken.ts';
 import { holdLimitWithoutNext } from './hold-limit-without-next.ts';
 import { imageWithoutText } from './image-without-text.ts';
+import { linkOutsideItsGuide } from './link-outside-its-guide.ts';
 import { materialsMustNotMeet } from './materials-must-not-meet.ts';
 import { missingAgendaItem } from './missing-agenda-item.ts';
 import { missingApproval } from './missing-approval.ts';
@@ -108,6 +110,7 @@ import { weightsDoNotAddUp } from './weights-do-not-add-up.ts';
 export const checks: readonly Check[] = Object.freeze([
   agendaDoesNotAddUp,
   agendaItemWithoutTime,
+  agendaOutOfOrder,
   answerNotAmongChoices,
   basisMismatch,
   cautionIncomplete,
@@ -122,6 +125,7 @@ export const checks: readonly Check[] = Object.freeze([
   holdLimitBroken,
   holdLimitWithoutNext,
   imageWithoutText,
+  linkOutsideItsGuide,
   materialsMustNotMeet,
   missingAgendaItem,
   missingApproval,

@@ -18,6 +18,8 @@ export interface Context {
   readonly guides: readonly GuideRead[];
   /** The modules as they are written. */
   readonly modules: readonly ModuleRead[];
+  /** Both, guides first. */
+  readonly papers: readonly PaperRead[];
   /** Each guide at each of its levels, the usual one first; a guide without levels stands once. For most checks. */
   readonly guidesAt: readonly GuideAtLevel[];
   /** The same of one guide. */
@@ -26,10 +28,8 @@ export interface Context {
   readonly guidesInOrder: readonly GuideAtLevel[];
   /** Whether a file of that name is there, be it readable or not: of what is not, checks say nothing. */
   readonly isThere: (kind: Kind, id: string) => boolean;
-  /** Photos and drawings in the folder of a guide, by path below it. */
-  readonly beside: (guide: Guide) => readonly string[];
-  /** One of them; undefined where it is not there. */
-  readonly bytesBeside: (guide: Guide, file: string) => Uint8Array | undefined;
+  /** A photo or a drawing in the folder of a guide or a module; undefined where it is not there. */
+  readonly bytesIn: (folder: string, file: string) => Uint8Array | undefined;
   /** The plan that a guide's stated figures speak of; `undefined` where none can be made. */
   readonly planOf: (guide: Guide) => Plan | undefined;
 }
@@ -48,6 +48,15 @@ export interface Places {
 /** A module as it is written, with the places of its values. */
 export interface ModuleRead extends Places {
   readonly module: Module;
+  /** What lies beside it, by path below its folder. */
+  readonly files: readonly string[];
+}
+
+/** What a guide and a module have alike: a title page, prose, and a folder of their own. */
+export interface PaperRead extends Places {
+  readonly paper: Guide | Module;
+  /** `guides/needle-block` */
+  readonly folder: string;
   /** What lies beside it, by path below its folder. */
   readonly files: readonly string[];
 }
@@ -80,6 +89,7 @@ export interface ToCheck {
 export function makeContext({ workspace, origins, unread, files, today }: ToCheck): Context {
   const notRead = new Set(unread);
   const guides = Object.values(workspace.guides).map((guide) => guideRead(guide, origins));
+  const modules = Object.values(workspace.modules).map((module) => moduleRead(module, origins, files));
   const levels = new Map(guides.map((read) => [read.guide, atItsLevels(read)]));
   const guidesAt = [...levels.values()].flat();
   return {
@@ -87,16 +97,15 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
     origins,
     today,
     guides,
-    modules: Object.values(workspace.modules).map((module) => ({
-      module,
-      files: filesBelow(`modules/${module.id}/`, files),
-      ...placesIn(`modules/${module.id}`, origins),
-    })),
+    modules,
+    papers: [
+      ...guides.map((read) => paperRead(`guides/${read.guide.id}`, read.guide, read, files)),
+      ...modules.map((read) => paperRead(`modules/${read.module.id}`, read.module, read, files)),
+    ],
     guidesAt,
     levelsOf: (guide) => levels.get(guide) ?? [],
     guidesInOrder: guidesAt.filter(({ at }) => isInOrder(at.steps)),
-    beside: ({ id }) => filesBelow(`guides/${id}/`, files),
-    bytesBeside: ({ id }, file) => files[`guides/${id}/${file.replace(/^(\.\/)+/, '')}`],
+    bytesIn: (folder, file) => files[`${folder}/${file.replace(/^(\.\/)+/, '')}`],
     isThere: (kind, id) => Object.hasOwn(workspace[kind], id) || notRead.has(`${kind}/${id}`),
     planOf: () => undefined,
   };
@@ -105,6 +114,20 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
 function filesBelow(folder: string, files: ToCheck['files']): readonly string[] {
   const below = Object.keys(files).filter((file) => file.startsWith(folder));
   return below.map((file) => file.slice(folder.length));
+}
+
+function paperRead(
+  folder: string,
+  paper: Guide | Module,
+  { place, key, prose }: Places,
+  files: ToCheck['files'],
+): PaperRead {
+  return { paper, folder, files: filesBelow(`${folder}/`, files), place, key, prose };
+}
+
+function moduleRead(module: Module, origins: Origins, files: ToCheck['files']): ModuleRead {
+  const folder = `modules/${module.id}`;
+  return { module, files: filesBelow(`${folder}/`, files), ...placesIn(folder, origins) };
 }
 
 function guideRead(guide: Guide, origins: Origins): GuideRead {

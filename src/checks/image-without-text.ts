@@ -4,10 +4,10 @@ import type { Check } from './check.ts';
 export const imageWithoutText: Check = {
   code: 'image-without-text',
   gravity: 'incomplete',
-  find: ({ guides }) =>
-    guides.flatMap((read) =>
-      read.guide.prose.images
+  find: ({ papers }) =>
+    papers.flatMap(({ paper, prose }) =>
+      paper.prose.images
         .filter(({ alt }) => alt.trim() === '')
-        .map(({ file, at }) => ({ places: [read.prose(at)], facts: { file } })),
+        .map(({ file, at }) => ({ places: [prose(at)], facts: { file } })),
     ),
 };

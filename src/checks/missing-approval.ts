@@ -1,15 +1,15 @@
 import type { Check, Finding } from './check.ts';
-import type { GuideRead } from './context.ts';
+import type { PaperRead } from './context.ts';
 
-/** An approved guide of which nobody says who approved it, when, and until when that holds. */
+/** An approved guide or module of which nobody says who approved it, when, and until when that holds. */
 export const missingApproval: Check = {
   code: 'missing-approval',
   gravity: 'incomplete',
-  find: ({ guides }) => guides.filter(({ guide }) => guide.status === 'approved').flatMap(ofGuide),
+  find: ({ papers }) => papers.filter(({ paper }) => paper.status === 'approved').flatMap(ofPaper),
 };
 
-function ofGuide({ guide: { approved, title }, place, key }: GuideRead): readonly Finding[] {
-  const facts = { guide: title };
+function ofPaper({ paper: { approved, title }, place, key }: PaperRead): readonly Finding[] {
+  const facts = { paper: title };
   if (!approved) return [{ places: [place('status')], facts }];
   return (['by', 'on', 'until'] as const)
     .filter((missing) => approved[missing] === undefined)

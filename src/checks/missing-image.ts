@@ -1,70 +1,35 @@
-import type { Place } from '../core/diagnostic.ts';
-import type { Guide } from '../core/model/guide.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideRead } from './context.ts';
+import type { PaperRead } from './context.ts';
+import { picturesOf, type NamedFile } from './pictures.ts';
 import { the } from './unknown-names.ts';
 
-/** A picture or a drawing that does not lie in the guide's folder. */
+/** A picture or a drawing that does not lie in the folder of its guide or module. */
 export const missingImage: Check = {
   code: 'missing-image',
   gravity: 'incomplete',
-  find: (context) =>
-    context.guides.flatMap((read) => {
-      const here = context.beside(read.guide);
-      return [...pictures(read), ...namedFiles(read)].flatMap((picture) =>
-        missing(picture, read.guide, here),
-      );
-    }),
+  find: ({ papers }) =>
+    papers.flatMap((read) =>
+      [...picturesOf(read), ...patternsOf(read)].flatMap((picture) => missing(picture, read)),
+    ),
 };
 
-/** A file that a guide names. */
-interface Named {
-  readonly file: string;
-  readonly place: Place;
-  /** Begins a sentence. */
-  readonly who: string;
-  readonly put: (file: string) => string;
-}
-
-function pictures({ guide, prose }: GuideRead): readonly Named[] {
-  return guide.prose.images.map(({ file, alt, at }) => ({
-    file,
-    place: prose(at),
-    who: 'The text',
-    put: (other) => `![${alt || '…'}](${other})`,
-  }));
-}
-
-/** Drawings of patterns, and photos of checks: right and wrong. */
-function namedFiles({ guide, place }: GuideRead): readonly Named[] {
-  const patterns = guide.patterns.map(({ id, file }, i) => ({
+/** Drawings of the patterns that a guide cuts by. */
+function patternsOf({ paper, place }: PaperRead): readonly NamedFile[] {
+  const patterns = 'patterns' in paper ? paper.patterns : [];
+  return patterns.map(({ id, file }, i) => ({
     file,
     place: place('patterns', i, 'file'),
     who: the('pattern', id),
-    put: (other: string) => `file: ${other}`,
+    put: (other) => `file: ${other}`,
   }));
-  const photos = guide.checks.flatMap((check, i) =>
-    (['like', 'unlike'] as const).flatMap((key) => {
-      const file = check[key];
-      const put = (other: string) => `${key}: ${other}`;
-      return file === undefined
-        ? []
-        : [{ file, place: place('checks', i, key), who: the('check', check.id), put }];
-    }),
-  );
-  return [...patterns, ...photos];
 }
 
-function missing(
-  { file, place, who, put }: Named,
-  guide: Guide,
-  here: readonly string[],
-): readonly Finding[] {
-  if (here.includes(file.replace(/^(\.\/)+/, ''))) return [];
+function missing({ file, place, who, put }: NamedFile, { folder, files }: PaperRead): readonly Finding[] {
+  if (files.includes(file.replace(/^(\.\/)+/, ''))) return [];
   const isElsewhere = /^[a-z]+:|^\/\//i.test(file);
-  const near = isElsewhere ? undefined : nearName(file, here);
-  const facts = { who, file, folder: `guides/${guide.id}`, paste: put(near ?? '…') };
+  const near = isElsewhere ? undefined : nearName(file, files);
+  const facts = { who, file, folder, paste: put(near ?? '…') };
   if (near) return [{ variant: 'near', places: [place], facts: { ...facts, near } }];
   return [{ variant: isElsewhere ? 'elsewhere' : undefined, places: [place], facts }];
 }

@@ -17,7 +17,7 @@ function cutByDrawings(read: GuideAtLevel, context: Context): readonly Finding[]
     pieces.flatMap((piece, i) => {
       const index = read.at.patterns.findIndex(({ id }) => id === piece.pattern);
       const pattern = read.at.patterns[index];
-      const bytes = pattern && context.bytesBeside(read.guide, pattern.file);
+      const bytes = pattern && context.bytesIn(`guides/${read.guide.id}`, pattern.file);
       if (!pattern || !bytes) return [];
       const places = [
         read.place('patterns', index, 'file'),

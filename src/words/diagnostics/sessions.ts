@@ -26,6 +26,14 @@ export const sessionFindings: ProblemFamily = {
     says: 'The agenda item “{item}” says neither how long it takes nor which stations it goes round.',
     write: 'takes: …   or stations: […]',
   },
+  'agenda-out-of-order.early': {
+    says: 'The “{item}” comes before “{circuit}”, when people have not done practising.',
+    act: 'the item “{item}” below “{circuit}” in the agenda',
+  },
+  'agenda-out-of-order.late': {
+    says: 'The “{item}” comes after “{circuit}”, when people have practised already.',
+    act: 'the item “{item}” above “{circuit}” in the agenda',
+  },
   'missing-agenda-item.brief': {
     says: 'The session of “{module}” has no brief.',
     why: 'Looked for by its id. Before anybody practises, they hear what is planned, how they are judged and what is dangerous.',
@@ -82,6 +90,10 @@ export const sessionFindings: ProblemFamily = {
   'reset-longer-than-change-over': {
     says: 'The station “{station}” takes {reset} to set up again, and there are only {changeOver} between two groups.',
     write: 'change-over: {reset}   or a second set that stands ready',
+  },
+  'reset-longer-than-change-over.guide': {
+    says: 'A model of “{guide}” takes {reset} between two uses, and at the station “{station}” there are only {changeOver} between two groups.',
+    write: 'change-over: {reset}   or a second set that stands ready, and the reset that is left',
   },
   'station-in-no-agenda': {
     says: 'No item of the agenda goes round the station “{station}”, so no trainee gets there.',

@@ -11,8 +11,13 @@ export const textFindings: ProblemFamily = {
     why: 'Its text is read aloud, and stands there where pictures do not load.',
     write: '![…]({file})   what it shows, in a few words',
   },
+  'link-outside-its-guide': {
+    says: 'The link “{text}” leads to a {kind}, and only the text of a guide can do that.',
+    why: 'A module speaks of several guides, so nobody could tell whose {kind} it is.',
+    act: 'the words alone, without a link, or a link to the guide',
+  },
   'missing-image': {
-    says: '{who} shows {file}, and no such file lies in the folder of the guide.',
+    says: '{who} shows {file}, and no such file lies in the folder {folder}.',
     write: '{paste}   a file of the folder {folder}',
   },
   'missing-image.elsewhere': {
@@ -21,7 +26,7 @@ export const textFindings: ProblemFamily = {
     write: '{paste}   a copy in the folder {folder}, if its licence allows',
   },
   'missing-image.near': {
-    says: '{who} shows {file}, which does not lie in the folder of the guide; {near} comes near it.',
+    says: '{who} shows {file}, which does not lie in the folder {folder}; {near} comes near it.',
     write: '{paste}',
   },
   'pattern-not-to-size': {
