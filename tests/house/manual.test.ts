@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/checks/checks.ts';
+import { checks, runChecks } from '../../src/checks/checks.ts';
+import type { Gravity } from '../../src/core/diagnostic.ts';
 import { read } from '../../src/reading/read.ts';
 import { controlWords } from '../../src/words/controls.ts';
 import { scriptWords } from '../../src/words/script.ts';
@@ -48,5 +49,35 @@ describe('the page on modules', () => {
     expect(diagnostics).toEqual([]);
     expect(Object.keys(workspace!.modules)).toEqual(['first-straps']);
     expect(ofModule).toEqual([]);
+  });
+});
+
+describe('the page on what is checked', () => {
+  const entries = readFileSync(new URL('../../content/manual/what-is-checked.md', import.meta.url), 'utf8')
+    .split(/^### /m)
+    .slice(1)
+    .map((entry) => {
+      const [code, ...text] = entry.split('\n');
+      return [code!, text.join(' ').split(' ## ')[0]!.trim()] as const;
+    });
+  const ends: Readonly<Record<Gravity, string>> = {
+    stops: 'An error.',
+    incomplete: 'A warning in a draft, then an error.',
+    calendar: 'Always a warning: only the calendar changed it.',
+    local: 'Always a warning: it is about this program’s own lists.',
+    doubtful: 'Always a warning: it may be meant as it is.',
+    note: 'A note.',
+  };
+
+  it('has every check under its own name, and no other', () => {
+    expect(entries.map(([code]) => code).sort()).toEqual(checks.map(({ code }) => code));
+  });
+
+  it('says how each weighs', () => {
+    const wrong = checks.filter(({ code, gravity }) => {
+      const text = entries.find(([own]) => own === code)?.[1] ?? '';
+      return !text.endsWith(ends[gravity]) || text === ends[gravity];
+    });
+    expect(wrong.map(({ code }) => code)).toEqual([]);
   });
 });
