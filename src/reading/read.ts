@@ -14,6 +14,7 @@ import {
   readToolFile,
   type ReadFile,
 } from './read-file.ts';
+import { withJudged } from './judges.ts';
 import { inReadingOrder, makeReport } from './report.ts';
 import type { Sheet } from './sheet/sheet.ts';
 
@@ -50,7 +51,10 @@ export function read(
   const materials = each(layout.materials, (file, id) => readMaterialFile(file, id, report));
   const tools = each(layout.tools, (file, id) => readToolFile(file, id, report));
   const guides = each(layout.guides, (file, id) => readGuideFile(file, id, files, report));
-  const modules = each(layout.modules, (file, id) => readModuleFile(file, id, files, report));
+  const modules = each(layout.modules, (file, id) => {
+    const module = readModuleFile(file, id, files, report);
+    return module.value ? { ...module, value: withJudged(module.value, files, report) } : module;
+  });
   const kinds = { materials, tools, guides, modules };
   const origins = makeOrigins(sheetsOf(program, kinds));
   const sound = {

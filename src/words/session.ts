@@ -86,6 +86,19 @@ export const sessionWords = {
 
   tools: { atOnce: '{count} at once', none: 'not known' },
 
+  passMark: {
+    none: 'No pass mark is set.',
+    unsaid: 'It is not said whether there is a pass mark.',
+    unknown: 'The pass mark is set by {method}, and what the judges said is not there.',
+    set: '{mark} ({how})',
+    critical: 'A critical item that is failed fails all, whatever the points.',
+    methods: {
+      angoff: 'Angoff',
+      'borderline-regression': 'borderline regression',
+      'contrasting-groups': 'contrasting groups',
+    },
+  },
+
   /** For other programs. */
   objective: '{does}, {standard}',
   /** In a calendar, which has more in it than this session. */

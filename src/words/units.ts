@@ -16,6 +16,7 @@ export const nouns = {
   day: { one: 'day', many: 'days' },
   group: { one: 'group', many: 'groups' },
   item: { one: 'item', many: 'items' },
+  judge: { one: 'judge', many: 'judges' },
   length: { one: 'length', many: 'lengths' },
   model: { one: 'model', many: 'models' },
   month: { one: 'month', many: 'months' },

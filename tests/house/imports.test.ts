@@ -27,6 +27,7 @@ const arrows: Record<string, readonly string[]> = {
   'core/time': ['core', 'core/model', 'core/quantity'],
   'core/money': ['core', 'core/model', 'core/quantity'],
   'core/quantity': ['core', 'core/model (types)'],
+  'core/scoring': ['core', 'core/model', 'core/quantity', 'core/statistics', 'core/time'],
   'core/solve': ['core', 'core/quantity'],
   'core/statistics': ['core', 'core/quantity'],
   core: [],

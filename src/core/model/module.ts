@@ -208,9 +208,29 @@ export interface PassMark {
   readonly method: (typeof passMethods)[number];
   /** Judges' data, a CSV beside the module. */
   readonly judges: string;
+  /** Of borderline regression: the rating that is borderline; 2 where left out. */
+  readonly borderline?: Rational;
   readonly on?: IsoDate;
   readonly by?: string;
+  /** What that file says; absent where it is not there or could not be read. */
+  readonly judged?: Judged;
 }
+
+/** What judges said, and of nobody who: shares from 0 to 1, points of the checklist. */
+export type Judged =
+  | {
+      readonly method: 'angoff';
+      /** The share expected of somebody who only just passes: judge by judge, of each item in the order of the scoring. */
+      readonly shares: readonly (readonly Rational[])[];
+    }
+  | {
+      readonly method: 'borderline-regression';
+      readonly rated: readonly { readonly rating: Rational; readonly points: Rational }[];
+    }
+  | {
+      readonly method: 'contrasting-groups';
+      readonly people: readonly { readonly ready: boolean; readonly points: Rational }[];
+    };
 
 export interface SurveyItem {
   readonly id: string;

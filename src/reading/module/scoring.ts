@@ -65,6 +65,7 @@ function readPass(from: Written<NonNullable<ScoringShape['pass']>> | undefined):
   return given<PassMark>({
     method,
     judges: read(from, 'judges', readWords) ?? '',
+    borderline: read(from, 'borderline', readRatio),
     on: read(from, 'on', readDay),
     by: read(from, 'by', readWords),
   });

@@ -97,6 +97,7 @@ const scoring = z.strictObject({
       'none-set': text.optional(),
       method: text.optional(),
       judges: text.optional(),
+      borderline: text.optional(),
       on: text.optional(),
       by: text.optional(),
     })

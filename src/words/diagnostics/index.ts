@@ -2,6 +2,7 @@ import { amountProblems } from './amounts.ts';
 import { fileProblems } from './files.ts';
 import { frontMatterProblems } from './front-matter.ts';
 import { idProblems } from './ids.ts';
+import { judgesProblems } from './judges.ts';
 import { keyProblems } from './keys.ts';
 import { judgingFindings } from './judging.ts';
 import { materialFindings } from './materials.ts';
@@ -31,6 +32,7 @@ export const problemWords: ProblemFamily = {
   ...fileProblems,
   ...frontMatterProblems,
   ...idProblems,
+  ...judgesProblems,
   ...keyProblems,
   ...judgingFindings,
   ...materialFindings,
