@@ -1,5 +1,6 @@
 import type { CutLayout, CutPiece } from '../core/plan/result.ts';
-import { rational } from '../core/quantity/exact.ts';
+import { onceEach } from '../core/once-each.ts';
+import { type Exact, rational } from '../core/quantity/exact.ts';
 
 /** Sheets, rolls or lengths that are cut in one way. */
 export interface CutAlike {
@@ -14,8 +15,9 @@ export interface CutAlike {
 /** Layouts in their order, those of one geometry as one: they differ in nothing but the models. */
 export function cutAlike(layouts: readonly CutLayout[]): readonly CutAlike[] {
   const groups = new Map<string, { numbers: number[]; layouts: CutLayout[] }>();
+  const written = onceEach(rational);
   layouts.map(byRows).forEach((layout, i) => {
-    const shape = shapeOf(layout);
+    const shape = shapeOf(layout, written);
     const group = groups.get(shape) ?? { numbers: [], layouts: [] };
     group.numbers.push(i + 1);
     group.layouts.push(layout);
@@ -28,14 +30,22 @@ export function cutAlike(layouts: readonly CutLayout[]): readonly CutAlike[] {
   }));
 }
 
+/** Most are one and the same number, which costs nothing to see. */
+function order(a: Exact, b: Exact): number {
+  return a === b ? 0 : a.compare(b);
+}
+
 function byRows(layout: CutLayout): CutLayout {
-  const inOrder = (a: CutPiece, b: CutPiece): number => a.y.compare(b.y) || a.x.compare(b.x);
+  const inOrder = (a: CutPiece, b: CutPiece): number => order(a.y, b.y) || order(a.x, b.x);
   return { ...layout, pieces: [...layout.pieces].sort(inOrder) };
 }
 
-function shapeOf({ pack, width, length, used, pieces }: CutLayout): string {
+function shapeOf(
+  { pack, width, length, used, pieces }: CutLayout,
+  written: (length: Exact) => string,
+): string {
   const ofPieces = pieces.map(({ line, row, piece, x, y, width: across, height }) =>
-    [line, row, piece, ...[x, y, across, height].map(rational)].join(' '),
+    [line, row, piece, ...[x, y, across, height].map(written)].join(' '),
   );
-  return [pack ?? 'stock', ...[width, length, used].map(rational), ...ofPieces].join('|');
+  return [pack ?? 'stock', ...[width, length, used].map(written), ...ofPieces].join('|');
 }

@@ -31,8 +31,15 @@ async function open(page: Page): Promise<void> {
 
 export const field = (page: Page, name: string) => page.locator(`.planner [name="${name}"]`);
 
+/** Waits for what other sizes of the batch cost: it comes after the plan. */
+async function settles(page: Page): Promise<void> {
+  const isOld = '.other-sizes[data-old]';
+  await page.waitForFunction((old) => !document.querySelector(old), isOld, { timeout: 90_000 });
+}
+
 /** Every text of the page that follows the plan, by its key. */
-export function textsByKey(page: Page): Promise<Readonly<Record<string, string>>> {
+export async function textsByKey(page: Page): Promise<Readonly<Record<string, string>>> {
+  await settles(page);
   return page.evaluate(() =>
     Object.fromEntries(
       [...document.querySelectorAll('[data-shows]')].map((place) => [
@@ -44,7 +51,8 @@ export function textsByKey(page: Page): Promise<Readonly<Record<string, string>>
 }
 
 /** The letters of the page outside the panel and the bench bar, in order. */
-export function lettersOf(page: Page): Promise<string> {
+export async function lettersOf(page: Page): Promise<string> {
+  await settles(page);
   return page.evaluate(() => {
     const seen = [...document.querySelectorAll('header.mat .figures, main > section')];
     return seen.map((part) => (part as HTMLElement).innerText).join('\n');

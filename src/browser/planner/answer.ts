@@ -18,7 +18,7 @@ import type { ShownCurve } from '../../showing/shown-what-if.ts';
  * (`plan.lines[0].links`), and what other sizes of the batch cost; or the sentences that say why there is no plan.
  */
 export type Answer = { readonly plan: ShownPlan; readonly curve?: ShownCurve } | Refused;
-interface Refused {
+export interface Refused {
   readonly refused: readonly string[];
 }
 

@@ -74,6 +74,11 @@ export function markOld({ form }: Panel, isOld: boolean): void {
   form.ownerDocument.documentElement.toggleAttribute('data-old', isOld);
 }
 
+/** Whether what other sizes of the batch cost is still that of before: it is worked out after the plan. */
+export function markOldSizes({ form }: Panel, isOld: boolean): void {
+  form.ownerDocument.querySelector('.other-sizes')?.toggleAttribute('data-old', isOld);
+}
+
 /** Whether anything is other than published. */
 export function markChanged({ form }: Panel, isChanged: boolean): void {
   form.querySelector<HTMLButtonElement>('[data-reset]')!.disabled = !isChanged;

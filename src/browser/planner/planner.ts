@@ -1,6 +1,7 @@
+import type { ShownCurve } from '../../showing/shown-what-if.ts';
 import { plannerWords as words } from '../../words/planner.ts';
 import { carryAlong, copyAddress, writeAddress } from './address.ts';
-import type { Answer } from './answer.ts';
+import type { FirstAnswer, Refused } from './answer.ts';
 import { fieldNames, markWrong, setFields } from './fields.ts';
 import { keepSettings, keptSettings, storageKey } from './kept-settings.ts';
 import { type Loaded, loadEngine } from './load-engine.ts';
@@ -10,6 +11,7 @@ import {
   answerText,
   markChanged,
   markOld,
+  markOldSizes,
   markWorking,
   onChange,
   panelOf,
@@ -25,8 +27,8 @@ import { pageSlices, toItsEnd } from './turns.ts';
 /** How long nobody types before the page is worked out, in milliseconds. */
 const pause = 250;
 
-/** After so many more the page says that it is at work. */
-const patience = 500;
+/** After so many more the page says that it is at work: what takes less would only flash. */
+const patience = 200;
 
 /** The panel of one page, and what is under way. */
 interface Planning {
@@ -107,9 +109,9 @@ async function workOut(planning: Planning): Promise<void> {
   const { engine, data } = loaded;
   const query = engine.addressOf(settings, data);
   keep(query, planning);
-  const done = (answer: Answer): void => answered(answer, { query, unread, loaded, isNewest }, planning);
-  const fails = (fault: unknown): void => failed(fault, planning);
-  newest.stopBy(runInSlices(engine.answering(data, settings), slices, done, fails));
+  const done = (answer: FirstAnswer | Refused): void =>
+    answered(answer, { query, unread, loaded, isNewest }, planning);
+  newest.stopBy(runInSlices(engine.answeringFirst(data, settings), slices, done, failing(planning)));
 }
 
 /** The settings live in the address, on this device for the other levels of the guide, and in the ways to them. */
@@ -128,17 +130,26 @@ interface Asked {
   readonly isNewest: () => boolean;
 }
 
-/** A page that has begun to follow an answer follows it to its end: the next one waits for it. */
-function answered(answer: Answer, { query, unread, loaded, isNewest }: Asked, planning: Planning): void {
+/** The page follows the plan first; what other sizes of the batch cost is worked out when the plan can be read. */
+function answered(answer: FirstAnswer | Refused, asked: Asked, planning: Planning): void {
   if ('refused' in answer) return keepOld([...answer.refused, words.old].join(' '), planning);
+  const { query, unread, loaded, isNewest } = asked;
+  const sentence = answerText(loaded.engine.answerSentence(answer.plan), query, unread);
+  follow(answer.plan, loaded, planning, () => {
+    markOldSizes(planning.panel, true);
+    if (!isNewest()) return;
+    tell(sentence, false, planning);
+    const done = (curve: ShownCurve | undefined): void =>
+      follow({ curve }, loaded, planning, () => markOldSizes(planning.panel, false));
+    planning.newest.stopBy(runInSlices(answer.curve, planning.slices, done, failing(planning)));
+  });
+}
+
+/** A page that has begun to follow an answer follows it to its end: the next one waits for it. */
+function follow(given: object, { engine }: Loaded, planning: Planning, then: () => void): void {
   const { page, slices } = planning;
-  const { answerSentence, figures } = loaded.engine;
-  const sentence = answerText(answerSentence(answer.plan), query, unread);
-  const follow = async (): Promise<void> => {
-    await toItsEnd(refreshing(page, { ...answer.plan, curve: answer.curve }, figures), slices);
-    if (isNewest()) tell(sentence, false, planning);
-  };
-  planning.shown = planning.shown.then(follow).catch((fault: unknown) => failed(fault, planning));
+  const end = planning.shown.then(() => toItsEnd(refreshing(page, given, engine.figures), slices));
+  planning.shown = end.then(then).catch(failing(planning));
 }
 
 function keepOld(sentence: string, planning: Planning): void {
@@ -154,9 +165,11 @@ function tell(sentence: string, isOld: boolean, { panel, slow }: Planning): void
 }
 
 /** Our own fault: the browser's console has it, and the page says that its numbers are old. */
-function failed(fault: unknown, planning: Planning): void {
-  keepOld([words.failed, words.old].join(' '), planning);
-  reportError(fault);
+function failing(planning: Planning): (fault: unknown) => void {
+  return (fault) => {
+    keepOld([words.failed, words.old].join(' '), planning);
+    reportError(fault);
+  };
 }
 
 function once<T>(make: () => T): () => T {

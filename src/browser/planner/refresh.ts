@@ -5,16 +5,18 @@ import { growRows } from './rows.ts';
 import { isThere, textOf, valueAt } from './values-at.ts';
 
 /**
- * Replaces all that follows the plan, in small pieces of work: lists grow and shrink, texts change, what is empty hides,
- * pictures are drawn anew. What has a key that is none of the plan stays as it is.
+ * Replaces all that follows a plan, or the part of an answer that is given, in small pieces of work: lists grow and
+ * shrink, texts change, what is empty hides, pictures are drawn anew. What has a key that is none of it stays as it is.
  */
-export function* refreshing(page: Document, plan: unknown, draw: Figures): InPieces<void> {
+export function* refreshing(page: Document, plan: object, draw: Figures): InPieces<void> {
   for (const list of page.querySelectorAll('[data-rows]')) {
-    if (list.isConnected) growRows(list, plan);
+    if (list.isConnected && isOf(plan, list.getAttribute('data-rows')!)) growRows(list, plan);
     yield;
   }
   yield* each(page, '[data-shows]', (place, key) => showText(place, textOf(valueAt(plan, key))));
-  yield* each(page, '[data-where]', (place, key) => place.toggleAttribute('hidden', !isThere(plan, key)));
+  yield* each(page, '[data-where]', (place, key) => {
+    if (isOf(plan, key)) place.toggleAttribute('hidden', !isThere(plan, key));
+  });
   for (const place of page.querySelectorAll('[data-draws]')) {
     redraw(page, place, plan, draw);
     yield;
@@ -23,6 +25,11 @@ export function* refreshing(page: Document, plan: unknown, draw: Figures): InPie
 
 /** How to draw what a place asks for, by the name of the picture. */
 export type Figures = Readonly<Record<string, (data: never) => Tree>>;
+
+/** Whether a key leads into what is given, be there anything at its end or not. */
+function isOf(plan: object, key: string): boolean {
+  return Object.hasOwn(plan, /^[^.[]*/.exec(key)![0]);
+}
 
 /** So many places are a piece of work. */
 const atATime = 100;

@@ -1,6 +1,7 @@
 import { type InPieces, atOnce } from '../../in-pieces.ts';
 import { cuttingBudget } from '../plan.ts';
-import type { Plan } from '../result.ts';
+import { readSettings } from '../demand/read-settings.ts';
+import type { NoSchedule, Plan } from '../result.ts';
 import { workingOut } from '../work.ts';
 import { fasterPacks, mayComeFaster } from './faster-packs.ts';
 import { helpsFor } from './helps.ts';
@@ -18,17 +19,26 @@ export function advised(question: Question, plan: Plan): Plan {
 
 /** The same plan, in small pieces of work. */
 export function* advising(question: Question, plan: Plan): InPieces<Plan> {
-  const { workspace, demand, settings } = question;
   const { schedule } = plan;
-  if (!('none' in schedule) && !mayComeFaster(schedule)) return plan;
-  const work = yield* workingOut(workspace, demand, settings, cuttingBudget);
+  if ('none' in schedule) return { ...plan, schedule: { none: yield* withHelps(schedule.none, question) } };
+  if (!mayComeFaster(schedule)) return plan;
+  const work = yield* workOf(question);
   if ('refused' in work) return plan;
-  if (!('none' in schedule)) {
-    const faster = yield* fasterPacks(work, plan);
-    return { ...plan, warnings: [...plan.warnings, ...faster] };
-  }
-  const { kind, start } = work.clock;
-  const dated = kind === 'dated' ? { clock: { clock: kind, start } } : {};
-  const none = { ...schedule.none, ...dated, helps: yield* helpsFor(schedule.none, work, question) };
-  return { ...plan, schedule: { none } };
+  const faster = yield* fasterPacks(work, plan);
+  return { ...plan, warnings: [...plan.warnings, ...faster] };
+}
+
+/** What would help, and the dates that it is told in. Nothing is tried for more runs than are ever scheduled. */
+function* withHelps(none: NoSchedule, question: Question): InPieces<NoSchedule> {
+  const set = readSettings(question.workspace.program, question.settings);
+  if ('refused' in set) return none;
+  const { kind, start } = set.clock;
+  const dated = kind === 'dated' ? { ...none, clock: { clock: kind, start } } : none;
+  if (none.code === 'too-many-runs') return dated;
+  const work = yield* workOf(question);
+  return 'refused' in work ? dated : { ...dated, helps: yield* helpsFor(none, work, question) };
+}
+
+function workOf({ workspace, demand, settings }: Question) {
+  return workingOut(workspace, demand, settings, cuttingBudget);
 }

@@ -14,6 +14,9 @@ const pointsUpTo = 60;
 const modelsAtLeast = 24;
 /** Of more sizes than that: so many are worked out, and as many at which packs are full. */
 const samples = 20;
+/** Beyond so many models a single size is much work: a few are worked out, and none is looked for. */
+const searchedUpTo = 2000;
+const fewSamples = 8;
 /** Pieces that may be laid in search of better layouts, for each material and point. */
 const cuttingBudget = 500;
 
@@ -23,7 +26,8 @@ const cuttingBudget = 500;
  *
  *     250 g each, packs of 1 kg at 18.00:   1 -> 18.00    3 -> 6.00    4 -> 4.50, full    5 -> 7.20
  *
- * Of many sizes only some are worked out: evenly spread ones, and from each on the next at which the packs are full.
+ * Of many sizes only some are worked out: evenly spread ones, and from each on the next at which the packs are full;
+ * of very many a few, and where packs are full is not looked for.
  *
  * @param demand  One line.
  * @returns In order of batch size; empty where the demand cannot be planned.
@@ -47,17 +51,23 @@ export function* curving(
   const { wanted } = asked.lines[0]!;
   const outlay = outlayFor(workspace, demand, settings);
   const last = Math.max(modelsAtLeast, 2 * wanted);
-  const every = Math.ceil(last / samples);
-  const sizes =
-    last <= pointsUpTo ? spread(last, 1) : yield* withFullOnes(spread(last, every), every, outlay);
+  const isSearched = last <= searchedUpTo;
+  const sizes = isSearched ? yield* tellingSizes(last, outlay) : spread(last, Math.ceil(last / fewSamples));
   const inOrder = [...new Set([...sizes, wanted])].filter((size) => size <= last).sort((a, b) => a - b);
   const points: CurvePoint[] = [];
   for (const models of inOrder) {
-    const [own, next] = [yield* outlay(models), yield* outlay(models + 1)];
+    const own = yield* outlay(models);
+    const next = isSearched ? yield* outlay(models + 1) : undefined;
     const full = own !== undefined && next !== undefined && own.each.compare(next.each) < 0;
     if (own) points.push({ models, outlay: own.each, full });
   }
   return points;
+}
+
+function* tellingSizes(last: number, outlay: OutlayFor): InPieces<readonly number[]> {
+  if (last <= pointsUpTo) return spread(last, 1);
+  const every = Math.ceil(last / samples);
+  return yield* withFullOnes(spread(last, every), every, outlay);
 }
 
 /** 1, 1 + every, and so on; with the last. */

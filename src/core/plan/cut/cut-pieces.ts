@@ -60,9 +60,10 @@ function kindOf(piece: RowAt['pieces'][number], line: CutLine, own: Omit<PieceFo
   const { id, size, turn } = piece;
   const models = modelsOf(piece, line, own.row);
   const all = line.needs.rows[own.row]!.pieces.find((need) => need.piece === id)!.count;
+  const extra: PieceFor = { line: own.line, row: own.row, piece: id };
   const targets = Array.from({ length: all }, (_, n): PieceFor => {
     const model = models[n];
-    return { ...own, piece: id, ...(model === undefined ? {} : { model }) };
+    return model === undefined ? extra : { line: own.line, row: own.row, piece: id, model };
   });
   return { sides: size.sides.map((side) => convert(measure(side), 'mm').value), turn, for: targets };
 }

@@ -1,4 +1,5 @@
 import type { InPieces } from '../../in-pieces.ts';
+import { onceEach } from '../../once-each.ts';
 import { type Exact, exact, zero } from '../../quantity/exact.ts';
 import { leastCostPacks } from '../../solve/packs/least-cost-packs.ts';
 import type { PieceFor, PieceKind, ToCut } from './cut-pieces.ts';
@@ -135,9 +136,9 @@ function* cutFromSizes({ toCut, onHand, budget }: ToCutFrom, sizes: readonly Siz
     choice.flatMap(({ pack, count }) => Array<number>(pack.count * count).fill(pack.offer.pack)),
   );
   const waiting = toCut.kinds.map((kind) => kind.for.values());
+  const lyingOf = onceEach((one: Laid) => lying(one, toCut));
   const layouts = inOrder.map((one) =>
-    layoutOf(one, {
-      toCut,
+    layoutOf(lyingOf(one), {
       waiting,
       sides: stock[one.of]!.sides,
       pack: packs[one.of - onHand.length]?.pop(),
@@ -159,27 +160,37 @@ function packsHolding({ packs }: SizeForSale, sheets: number) {
 }
 
 interface Onto {
-  readonly toCut: ToCut;
   /** Of each kind those not laid yet: the first models have their pieces first. */
   readonly waiting: readonly Iterator<PieceFor>[];
   readonly sides: readonly Exact[];
   readonly pack: number | undefined;
 }
 
-function layoutOf({ places }: Laid, { toCut, waiting, sides, pack }: Onto): CutLayout {
-  const pieces = places.map(({ kind, x, y, turned }): CutPiece => {
-    const own = toCut.kinds[kind]!.sides;
-    const [height, width = zero] = [...own].reverse();
-    const lying = turned ? { width: height!, height: width } : { width, height: height! };
-    return { ...(waiting[kind]!.next().value as PieceFor), x, y, ...lying, turned };
+/** What is the same wherever pieces are laid like this. */
+interface Lying {
+  readonly used: Exact;
+  readonly places: readonly (Laid['places'][number] & Pick<CutPiece, 'width' | 'height'>)[];
+}
+
+function lying({ places }: Laid, { kinds }: ToCut): Lying {
+  const all = places.map((place) => {
+    const [height, width = zero] = [...kinds[place.kind]!.sides].reverse();
+    return place.turned ? { ...place, width: height!, height: width } : { ...place, width, height: height! };
   });
-  const tops = pieces.map(({ y, height }) => y.add(height));
+  const tops = all.map(({ y, height }) => y.add(height));
+  return { places: all, used: tops.reduce((most, top) => (top.compare(most) > 0 ? top : most), zero) };
+}
+
+function layoutOf({ places, used }: Lying, { waiting, sides, pack }: Onto): CutLayout {
   const [length, width = zero] = [...sides].reverse();
   return {
     ...(pack === undefined ? {} : { pack }),
     width,
     length: length!,
-    used: tops.reduce((most, top) => (top.compare(most) > 0 ? top : most), zero),
-    pieces,
+    used,
+    pieces: places.map(({ kind, ...place }) => ({
+      ...(waiting[kind]!.next().value as PieceFor),
+      ...place,
+    })),
   };
 }

@@ -1,4 +1,5 @@
 import type { InPieces } from '../../in-pieces.ts';
+import { onceEach } from '../../once-each.ts';
 import { type Exact, ceil, commonMeasure, exact, floor, one } from '../../quantity/exact.ts';
 import { cuttingLengths } from '../../solve/cutting/lengths.ts';
 import { cuttingSheets } from '../../solve/cutting/sheets.ts';
@@ -28,7 +29,8 @@ export interface Laid {
 }
 
 /**
- * All pieces of a material laid on sheets, rolls or rods that cost little.
+ * All pieces of a material laid on sheets, rolls or rods that cost little. What is cut alike many times is one and the
+ * same in the list.
  *
  * @param stock   Each piece fits one of them, of which there are as many as one likes.
  * @param budget  Pieces that may be laid in search of better layouts. Work, never seconds.
@@ -39,13 +41,14 @@ export function* layingPieces(
   budget: number,
 ): InPieces<{ readonly laid: readonly Laid[]; readonly bound: Exact; readonly fewest: number }> {
   const whole = inGrains(toCut, stock);
-  const mm = (grains: number): Exact => exact(grains).mul(whole.grain);
+  const mm = onceEach((grains: number): Exact => exact(grains).mul(whole.grain));
+  const inMm = onceEach(({ of, places }: OnOne): Laid => ({
+    of,
+    places: places.map(({ piece, x, y, turned }) => ({ kind: piece, x: mm(x), y: mm(y), turned })),
+  }));
   const { laid, bound, fewest } = yield* layMany(whole, toCut.by, budget);
   return {
-    laid: laid.map(({ of, places }) => ({
-      of,
-      places: places.map(({ piece, x, y, turned }) => ({ kind: piece, x: mm(x), y: mm(y), turned })),
-    })),
+    laid: laid.map(inMm),
     bound: exact(Math.ceil(bound)).mul(whole.coin),
     fewest,
   };
