@@ -7,6 +7,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+    globalSetup: ['tests/browser/run-folder.ts'],
     testTimeout: 20_000,
     reporters: ['default'],
   },

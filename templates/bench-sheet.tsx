@@ -7,7 +7,6 @@ import { benchBar } from './bench.tsx';
 import type { Markup } from './page.tsx';
 import { isSaid, said, shows } from './place.ts';
 import { sheetCautions } from './sheet-cautions.tsx';
-import { sheetChecks } from './sheet-checks.tsx';
 import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';
 import { sheetMake } from './sheet-make.tsx';
 import { sheetRecord } from './sheet-record.tsx';
@@ -15,15 +14,16 @@ import { sheetWeigh } from './sheet-weigh.tsx';
 
 /** A guide at one level as a sheet to print and to work from. */
 export interface BenchSheetView extends SheetFacts {
-  /** Numbers of the models, in rows that fit the sheet. */
-  readonly models: readonly (readonly Shown[])[];
+  /** Numbers of the models. */
+  readonly models: readonly Shown[];
   readonly steps: Readonly<Record<string, StepProse>>;
   readonly cautions: BenchCautions;
 }
 
 /**
- * The bench sheet: what to read before, what to measure out, what to do with room for readings and times, what to
- * check, what was done otherwise. No prices; release stands on the batch record.
+ * The bench sheet. Its front is what is recorded: which batch, what was read before, what was measured out, what was
+ * done otherwise, who hands over. Its back is the work: steps with room for readings and times, then the checks. No
+ * prices; release stands on the batch record.
  */
 export function benchSheet(view: BenchSheetView): Root {
   return sheetDocument(view, {
@@ -41,9 +41,8 @@ export function benchSheet(view: BenchSheetView): Root {
         {sheetCautions(view)}
         {clearTheBench(view)}
         {sheetWeigh(view)}
-        {sheetMake(view)}
-        {sheetChecks(view)}
         {sheetRecord(view)}
+        {sheetMake(view)}
       </>
     ),
   });
@@ -80,7 +79,7 @@ function clearTheBench({ guide, plan }: BenchSheetView): Markup {
           </li>
         ))}
       </ul>
-      <h3>{sheetWords.haveReady}</h3>
+      <h2>{sheetWords.haveReady}</h2>
       <ul class="ticks">
         {plan.tools.map(({ name, need }) => (
           <li>

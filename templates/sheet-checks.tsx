@@ -2,88 +2,49 @@ import type { ShownCheck } from '../src/showing/show-guide.ts';
 import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
-import type { Content, Markup } from './page.tsx';
-import { scrolling } from './part.tsx';
+import type { Markup } from './page.tsx';
 import { isSaid, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
 
-/** Checks of each model, one column a model; then those of runs and of the batch. */
+/** Checks, a box a model below each question; those of runs and of the batch have one box. */
 export function sheetChecks({ guide: { checks }, models }: BenchSheetView): Markup {
   const ofModels = checks.filter(({ each }) => each === 'model');
   const others = checks.filter(({ each }) => each !== 'model');
   return (
     <section class="checks">
-      <h2>
-        {words.checks} <small>{words.checksSay}</small>
-      </h2>
-      {models.map((row) => modelTable(row, ofModels))}
-      {otherChecks(others)}
+      <h2>{words.checks}</h2>
+      <p class="checks-say">{words.checksSay}</p>
+      <ul class="asked">
+        {ofModels.map((check) => question(checkName(check), models))}
+        {question(words.keep, models)}
+        {others.map((check) => question(checkName(check), [check.of]))}
+      </ul>
     </section>
   );
 }
 
-function modelTable(models: readonly Shown[], checks: readonly ShownCheck[]): Markup {
-  return scrolling(
-    words.checks,
-    <table class="models">
-      <thead>
-        <tr>
-          <th scope="col">{words.model}</th>
-          {models.map((model) => (
-            <th scope="col" class="model" {...shows(model)} />
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {checks.map((check) => (
-          <tr>
-            {checkName(check)}
-            {models.map(() => (
-              <td class="model">{box()}</td>
-            ))}
-          </tr>
-        ))}
-        <tr>
-          <th scope="row">{words.keep}</th>
-          {models.map(() => (
-            <td class="model">{box()}</td>
-          ))}
-        </tr>
-      </tbody>
-    </table>,
-  );
-}
-
-function otherChecks(checks: readonly ShownCheck[]): Content {
-  if (checks.length === 0) return null;
+/** What is asked, and a box for each thing that it is asked of. */
+function question(asks: Markup | string, of: readonly Shown[]): Markup {
   return (
-    <>
-      <h3>{words.runChecks}</h3>
-      {scrolling(
-        words.runChecks,
-        <table class="run-checks">
-          <tbody>
-            {checks.map((check) => (
-              <tr>
-                <td class="tick-cell">{box()}</td>
-                {checkName(check)}
-                <td class="of" {...shows(check.of)} />
-                <td class="room" />
-              </tr>
-            ))}
-          </tbody>
-        </table>,
-      )}
-    </>
+    <li>
+      <p>{asks}</p>
+      <ul class="boxes">
+        {of.map((one) => (
+          <li>
+            {box()} <span {...shows(one)} />
+          </li>
+        ))}
+      </ul>
+    </li>
   );
 }
 
 function checkName({ what, target }: ShownCheck): Markup {
   return (
-    <th scope="row">
+    <>
       <span {...shows(what)} />
       {isSaid(target) ? ' ' : null}
       {isSaid(target) ? <b class="target" {...shows(target)} /> : null}
-    </th>
+    </>
   );
 }

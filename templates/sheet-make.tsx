@@ -7,10 +7,11 @@ import { benchTick } from './bench.tsx';
 import { alertSymbol } from './caution.tsx';
 import type { Content, Markup } from './page.tsx';
 import { isSaid, said, shows } from './place.ts';
+import { sheetChecks } from './sheet-checks.tsx';
 import { box, spanOf } from './sheet-frame.tsx';
 
 /**
- * The steps in two columns, each with room for reading and times below it. What can hurt stands above the acts of its
+ * The steps in two columns, each with room for reading and times below it, then the checks. What can hurt stands above the acts of its
  * step: signal word, hazard and how to avoid it; in full it stands at the head of the sheet, under the same number.
  */
 export function sheetMake(view: BenchSheetView): Markup {
@@ -20,7 +21,10 @@ export function sheetMake(view: BenchSheetView): Markup {
       <h2>
         {words.make} <small>{words.makeSay}</small>
       </h2>
-      <div class="steps">{line.steps.map((step) => stepBlock(step, steps[step.id], view))}</div>
+      <div class="steps">
+        {line.steps.map((step) => stepBlock(step, steps[step.id], view))}
+        {sheetChecks(view)}
+      </div>
     </section>
   );
 }

@@ -6,10 +6,19 @@ import { said } from './place.ts';
 
 const emptyRows = ['first', 'second'] as const;
 
-/** What was done otherwise than printed, and who made it. What came of it stands on the batch record. */
-export function sheetRecord({ batch }: BenchSheetView): Markup {
+/** What was done otherwise than printed, and beside it who made it. What came of it stands on the batch record. */
+export function sheetRecord(view: BenchSheetView): Markup {
   return (
     <section class="record">
+      <div>{changes()}</div>
+      <div>{handOver(view)}</div>
+    </section>
+  );
+}
+
+function changes(): Markup {
+  return (
+    <>
       <h2>
         {words.changes} <small>{words.changesSay}</small>
       </h2>
@@ -23,7 +32,7 @@ export function sheetRecord({ batch }: BenchSheetView): Markup {
               </th>
               <th scope="col">{words.happened}</th>
               <th scope="col">{words.did}</th>
-              <th scope="col" class="w-lot">
+              <th scope="col" class="w-initials">
                 {words.initials}
               </th>
             </tr>
@@ -40,6 +49,13 @@ export function sheetRecord({ batch }: BenchSheetView): Markup {
           </tbody>
         </table>,
       )}
+    </>
+  );
+}
+
+function handOver({ batch }: BenchSheetView): Markup {
+  return (
+    <>
       <h2>
         {words.signOff} <small>{words.signOffSay}</small>
       </h2>
@@ -51,6 +67,6 @@ export function sheetRecord({ batch }: BenchSheetView): Markup {
         <li>{words.maker}</li>
         <li>{words.checker}</li>
       </ul>
-    </section>
+    </>
   );
 }

@@ -6,7 +6,7 @@ import { labelPages, showChoice } from '../showing/label-pages.ts';
 import { labelStocks, papers } from '../showing/label-stock.ts';
 import { showBenchCautions } from '../showing/show-bench-cautions.ts';
 import { showLabels } from '../showing/show-labels.ts';
-import { modelRows } from '../showing/show-model-numbers.ts';
+import { modelNumbers } from '../showing/show-model-numbers.ts';
 import { showPatterns } from '../showing/show-patterns.ts';
 import { showRecord } from '../showing/show-record.ts';
 import { showShoppingList } from '../showing/show-shopping-list.ts';
@@ -83,7 +83,7 @@ function benchFiles(context: SheetContext): Files {
   const { planned, read } = context;
   const sheet = benchSheet({
     ...sheetFacts(context, 'bench-sheet'),
-    models: modelRows('models', planned.made),
+    models: modelNumbers('models', planned.made),
     cautions: showBenchCautions('bench', planned.line),
     steps: renderSheetProse(planned, read.documents[planned.written.id]!).steps,
   });

@@ -30,7 +30,7 @@ export function labelStyles(
 
 /** From this height on, in mm, a label has room for all that is in a model. */
 const roomy = 60;
-/** Below this height letters are smaller, so that all that must stand on a label does. */
+/** Below this height letters are smaller and closer, so that all that must stand on a label does. */
 const low = 30;
 /** So much less than the paper: what is as large as the paper may already take a second one. */
 const hair = 0.3;
@@ -49,7 +49,8 @@ function stockStyle(
   padding-block-start: calc(${top}mm + var(--nudge-down, 0mm));
   padding-inline-start: calc(${left}mm + var(--nudge-across, 0mm));
   grid-template-columns: repeat(${across}, ${width}mm);
-  --label-letters: ${height < low ? 0.84 : 1};
+  --label-letters: ${height < low ? 0.82 : 1};
+  --label-air: ${height < low ? 0.4 : 1};
   grid-auto-rows: ${height}mm;
   gap: ${gapDown}mm ${gapAcross}mm;
 }

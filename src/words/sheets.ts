@@ -66,11 +66,8 @@ export const sheetWords = {
   notBefore: 'Not before',
 
   checks: 'Check each model',
-  checksSay:
-    'Tick what is within the target or answered with yes; the measured values stand on the batch record.',
-  model: 'Model',
+  checksSay: 'Tick yes or within target; values go on the batch record.',
   keep: 'Keep (leave empty to reject)',
-  runChecks: 'Check each run and the batch',
 
   changes: 'Changes',
   changesSay: 'Anything done, used or measured otherwise than printed.',
@@ -80,7 +77,7 @@ export const sheetWords = {
   initials: 'Time, initials',
 
   signOff: 'Hand over',
-  signOffSay: 'Release for teaching stands on the batch record.',
+  signOffSay: 'Release: on the batch record.',
   kept: 'Kept',
   rejected: 'Rejected',
   of: 'of {batch}',

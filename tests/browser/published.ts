@@ -1,24 +1,17 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, beforeAll } from 'vitest';
+import { beforeAll } from 'vitest';
 import { demoSite } from '../publishing/demo-site.ts';
+import { onceARun } from './once-a-run.ts';
 
-/** The demo site in a folder of the disk while a suite runs. */
+/** The demo site on the disk, published once in a run of the tests. */
 export function publishedDemo(): {
   readonly address: (path: string) => string;
   readonly folder: () => string;
 } {
   let folder = '';
   beforeAll(async () => {
-    folder = mkdtempSync(join(tmpdir(), 'benchwright-site-'));
-    for (const [path, bytes] of await demoSite(['trainees'])) {
-      mkdirSync(dirname(join(folder, path)), { recursive: true });
-      writeFileSync(join(folder, path), bytes);
-    }
-  }, 120_000);
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+    folder = await onceARun('demo', () => demoSite(['trainees']));
+  }, 240_000);
   return {
     folder: () => folder,
     address: (path) => `${pathToFileURL(folder).href}/${path}`,

@@ -133,12 +133,12 @@ describe('a bench sheet', () => {
     plan,
     line,
     batch: '4 models',
-    models: [[text('1'), text('2')]],
+    models: [text('1'), text('2')],
     steps: {},
     cautions: showBenchCautions('cautions', line),
   };
 
-  it('says what to read before, then what to measure out, do, check, note and sign', () => {
+  it('says on its front what to read before, measure out, note and sign, on its back what to do and check', () => {
     const page = html(benchSheet(sheet));
     expect(
       order(
@@ -147,10 +147,10 @@ describe('a bench sheet', () => {
         'Hot glue sticks',
         `<h2>${sheetWords.clear}`,
         `<h2>${sheetWords.weigh}`,
-        `<h2>${sheetWords.make}`,
-        `<h2>${sheetWords.checks}`,
         `<h2>${sheetWords.changes}`,
         `<h2>${sheetWords.signOff}`,
+        `<h2>${sheetWords.make}`,
+        `<h2>${sheetWords.checks}`,
       ),
     ).toBe(true);
   });
@@ -163,8 +163,11 @@ describe('a bench sheet', () => {
     expect(order(page, 'Glue: irritates', 'class="make"')).toBe(true);
   });
 
-  it('has room for each model', () => {
-    expect(html(benchSheet(sheet)).match(/scope="col" class="model"/g)).toHaveLength(2);
+  it('has a box for each model below each question', () => {
+    const page = html(benchSheet(sheet));
+    const asked = page.slice(page.indexOf('class="asked"')).split('class="boxes"').slice(1);
+    expect(asked.length).toBeGreaterThan(0);
+    for (const boxes of asked) expect(boxes.match(/class="box"/g)).toHaveLength(2);
   });
 });
 

@@ -1,0 +1,11 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Files } from '../../src/publishing/site.ts';
+
+/** Writes files into a folder, with the folders that they need. */
+export function writeAll(folder: string, files: Files): void {
+  for (const [path, bytes] of files) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    writeFileSync(join(folder, path), bytes);
+  }
+}
