@@ -7,7 +7,7 @@ import { isSaid, shows } from './place.ts';
 const { page: words, score, survey } = teachingWords;
 
 /** What is scored at each station, what raters agree on before, and what is asked before and after. */
-export function moduleScoring({ scoreSheets, raterNotes, surveys }: ShownTeaching): Content {
+export function moduleScoring({ scoreSheets, raterNotes, passMark, surveys }: ShownTeaching): Content {
   if (scoreSheets.length + raterNotes.length + surveys.length === 0) return null;
   return part(
     'scoring',
@@ -22,6 +22,11 @@ export function moduleScoring({ scoreSheets, raterNotes, surveys }: ShownTeachin
             ))}
           </ul>
         </div>
+      ) : null}
+      {isSaid(passMark) ? (
+        <p>
+          <strong>{words.passMark}</strong> <span {...shows(passMark)} />
+        </p>
       ) : null}
       {scoreSheets.map(scored)}
       {surveys.map(({ title, items }) => (

@@ -3,15 +3,19 @@ import type { FindablePage } from '../exports/search-library.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import { plainWords } from '../rendering/plain-words.ts';
 import { properly } from '../showing/author-text.ts';
+import { showModule } from '../showing/module/show-module.ts';
 import { type ShownArticle, showMaterialArticles, showToolArticles } from '../showing/show-library.ts';
 import { pageWords } from '../words/pages.ts';
 import { folderOf, type ManualPage } from './manual-pages.ts';
 import { manualSections } from './manual-sections.ts';
+import { isForStaff } from './module-prose.ts';
 import type { PlannedGuide } from './planned-guides.ts';
+import type { PlannedModule } from './planned-modules.ts';
 
 /** Everything that the search finds, guides first: the index takes in what is most looked for before the rest. */
 export function findablePages(
   guides: readonly PlannedGuide[],
+  modules: readonly PlannedModule[],
   workspace: Workspace,
   read: ReadWorkspace,
   manual: readonly ManualPage[],
@@ -19,6 +23,7 @@ export function findablePages(
   const usual = guides.filter(({ isUsual }) => isUsual);
   return [
     ...usual.map((planned) => guideEntry(planned, read)),
+    ...modules.map((planned) => moduleEntry(planned, read)),
     ...showMaterialArticles(workspace).map((article) => articleEntry('material', article)),
     ...showToolArticles(workspace).map((article) => articleEntry('tool', article)),
     ...safetyEntries(),
@@ -42,6 +47,26 @@ function guideEntry(planned: PlannedGuide, read: ReadWorkspace): FindablePage {
     of: '',
     says: guide.trains.text || guide.summary.text,
     text: [guide.summary.text, ...prose, [...new Set(names)].join(', ')].join(' '),
+  };
+}
+
+/** A module by what everybody may read of it: its aims, its stations, its prose but for what is for instructors. */
+function moduleEntry({ module, folder }: PlannedModule, { moduleDocuments }: ReadWorkspace): FindablePage {
+  const shown = showModule(module);
+  const document = moduleDocuments[module.id]!;
+  const prose = module.prose.sections.flatMap((section, i) => {
+    const { from, to } = document.sections[i]!;
+    return isForStaff(section) ? [] : [properly(plainWords(document.root.children.slice(from, to)))];
+  });
+  const aims = shown.objectives.map(({ does }) => does.text);
+  const stations = shown.stations.map(({ name }) => name.text);
+  return {
+    href: `${folder}/index.html`,
+    kind: 'module',
+    title: shown.title.text,
+    of: '',
+    says: shown.summary.text,
+    text: [...aims, ...stations, shown.audience.text, ...prose].join(' '),
   };
 }
 

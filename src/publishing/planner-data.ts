@@ -15,9 +15,19 @@ export function plannerData(guide: string, workspace: Workspace, today: IsoDate)
   return new TextEncoder().encode(scriptText('plannerData', data));
 }
 
-/** `modules/<id>/session/session-data.js`: what the instructors' page works with. It sets the global `sessionData`. */
+/**
+ * `modules/<id>/session/session-data.js`: what the instructors' page works with. It sets the global `sessionData`. What
+ * no count of people changes stays out of it, above all what judges and raters said.
+ */
 export function sessionData(module: Module, workspace: Workspace, today: IsoDate): Uint8Array {
-  const slim: Module = { ...module, prose: { sections: [], links: [], images: [] } };
+  const { scoring: _, ...rest } = module;
+  const slim: Module = {
+    ...rest,
+    objectives: [],
+    surveys: [],
+    selfCheck: [],
+    prose: { sections: [], links: [], images: [] },
+  };
   const data: SessionData = { module: slim, today, workspace: workspaceOfSession(workspace, module) };
   return new TextEncoder().encode(scriptText('sessionData', data));
 }

@@ -1,27 +1,20 @@
 import type { Workspace } from '../core/model/workspace.ts';
-import { searchLibrary, searchScript } from '../exports/search-library.ts';
-import type { ReadWorkspace } from '../reading/read.ts';
+import { type FindablePage, searchLibrary, searchScript } from '../exports/search-library.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import type { ShownCatalogue } from '../showing/shown-catalogue.ts';
 import { pageWords } from '../words/pages.ts';
 import { searchWords } from '../words/search.ts';
 import type { Site } from '../../templates/page.tsx';
 import { searchPage } from '../../templates/search-page.tsx';
-import { findablePages } from './findable-pages.ts';
-import type { ManualPage } from './manual-pages.ts';
-import type { PlannedGuide } from './planned-guides.ts';
 import type { Files } from './site.ts';
 
-/** The page of the search, and what it knows as a script. */
+/** The page of the search, and what it knows as a script: the same in both editions, so nothing that is for staff. */
 export function searchPages(
   site: Site,
-  guides: readonly PlannedGuide[],
+  pages: readonly FindablePage[],
   catalogue: ShownCatalogue,
   workspace: Workspace,
-  read: ReadWorkspace,
-  manual: readonly ManualPage[],
 ): Files {
-  const pages = findablePages(guides, workspace, read, manual);
   const library = searchLibrary(pages, workspace.program.sayAlso, waysOn(site, catalogue));
   return new Map([
     ['search/index.html', htmlBytes(searchPage(site))],

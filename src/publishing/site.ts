@@ -13,7 +13,8 @@ import type { ModuleContext } from './module-context.ts';
 import { modulePages } from './module-pages.ts';
 import type { Pictures } from './pictures.ts';
 import { type PlannedGuide, planGuides } from './planned-guides.ts';
-import { planModules } from './planned-modules.ts';
+import { findablePages } from './findable-pages.ts';
+import { type PlannedModule, planModules } from './planned-modules.ts';
 import { plannerData } from './planner-data.ts';
 import { searchPages } from './search-pages.ts';
 import { siteOf } from './site-facts.ts';
@@ -52,8 +53,8 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
   const guides = planGuides(workspace, parts.today);
   if ('refused' in guides) return guides;
   const wanted = parts.editions ?? editions;
-  const shared = sharedFiles(parts, guides);
   const modules = planModules(workspace, guides, parts.today);
+  const shared = sharedFiles(parts, guides, modules);
   const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
   const files = wanted.flatMap((edition) => {
     const own = modulePages(modules, contextOf(parts, edition));
@@ -76,8 +77,12 @@ function contextOf({ read, pictures, manual, today }: SiteParts, edition: Editio
   return { site: siteOf(workspace, readManual(manual)), workspace, read, pictures, edition, today };
 }
 
-/** What both editions hold: everything but modules, since nothing else is for staff alone. */
-function sharedFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files {
+/** What both editions hold: everything but the pages of modules, since nothing else is for staff alone. */
+function sharedFiles(
+  parts: SiteParts,
+  guides: readonly PlannedGuide[],
+  modules: readonly PlannedModule[],
+): Files {
   const { read, shipped } = parts;
   const manual = readManual(parts.manual);
   const workspace = read.workspace!;
@@ -94,7 +99,7 @@ function sharedFiles(parts: SiteParts, guides: readonly PlannedGuide[]): Files {
     plannerFiles(parts),
     articlePages(site, guides, workspace),
     manualPages(site, manual),
-    searchPages(site, guides, catalogue, workspace, read, manual),
+    searchPages(site, findablePages(guides, modules, workspace, read, manual), catalogue, workspace),
   ]);
 }
 

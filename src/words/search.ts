@@ -22,6 +22,7 @@ export const searchWords = {
   allFound: 'All {count} results',
   kinds: {
     guide: 'Guides',
+    module: 'Modules',
     step: 'Steps',
     material: 'Materials',
     tool: 'Tools',

@@ -25,6 +25,7 @@ export const teachingWords = {
     careful: 'Dangers in the room',
     scoring: 'Scoring',
     raterNotes: 'Before you rate',
+    passMark: 'Pass mark:',
     debrief: 'To ask at the end',
     surveys: 'Surveys',
     answers: 'Answers to the self-check',

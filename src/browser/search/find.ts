@@ -100,6 +100,7 @@ function titleWeight({ queryTerms, match }: SearchResult): number {
 /** How much a page of each kind counts. */
 const weights: Readonly<Record<PageKind, number>> = {
   guide: 2,
+  module: 2,
   material: 1.4,
   tool: 1.4,
   step: 0.7,

@@ -4,6 +4,7 @@ import { teachingWords as words } from '../../words/teaching.ts';
 import { asSentence, properly } from '../author-text.ts';
 import { capital, counted, fill, inWords, listed } from '../fill.ts';
 import { showCount, showNumber } from '../numbers.ts';
+import { passMarkText } from '../session/pass-mark-text.ts';
 import { stationName } from '../session/session-names.ts';
 import { type Shown, shown } from '../shown.ts';
 import { showDuration } from '../times.ts';
@@ -13,6 +14,8 @@ export interface ShownTeaching {
   /** One for each station, and one for what belongs to none. */
   readonly scoreSheets: readonly ShownScoreSheet[];
   readonly raterNotes: readonly Shown[];
+  /** "74.17 % (Angoff, 3 judges, 4 items, 1 October 2026)", or that none is set. Empty where nothing is scored. */
+  readonly passMark: Shown;
   readonly debrief: readonly Shown[];
   /** Those surveys that there are. */
   readonly surveys: readonly ShownSurvey[];
@@ -66,6 +69,7 @@ export function showTeaching(module: Module): ShownTeaching {
   return {
     scoreSheets: showScoreSheets(module),
     raterNotes: sentences('raterNotes', module.scoring?.raterNotes ?? []),
+    passMark: shown('teaching.passMark', module.scoring ? passMarkText(module.scoring) : ''),
     debrief: sentences('debrief', module.debrief),
     surveys: (['before', 'after'] as const)
       .map((when) => showSurvey(when, module))
