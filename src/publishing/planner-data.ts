@@ -1,3 +1,4 @@
+import { given } from '../core/given.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
@@ -20,14 +21,14 @@ export function plannerData(guide: string, workspace: Workspace, today: IsoDate)
  * no count of people changes stays out of it, above all what judges and raters said.
  */
 export function sessionData(module: Module, workspace: Workspace, today: IsoDate): Uint8Array {
-  const { scoring: _, ...rest } = module;
-  const slim: Module = {
-    ...rest,
+  const slim = given<Module>({
+    ...module,
+    scoring: undefined,
     objectives: [],
     surveys: [],
     selfCheck: [],
     prose: { sections: [], links: [], images: [] },
-  };
+  });
   const data: SessionData = { module: slim, today, workspace: workspaceOfSession(workspace, module) };
   return new TextEncoder().encode(scriptText('sessionData', data));
 }

@@ -1,9 +1,9 @@
 import { existsSync, mkdirSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, it } from 'vitest';
+import own from '../../package.json' with { type: 'json' };
 
 /** No more than what a page of ours needs: the package's own flags would switch web security off. */
 const flags = [
@@ -31,13 +31,11 @@ async function chromiumPath(): Promise<string | undefined> {
 
 /** It unpacks itself into the temporary folder and takes any file of its name there for its own: so a folder a version. */
 async function packagedChromium(): Promise<string> {
-  const { version } = createRequire(import.meta.url)('@sparticuz/chromium/package.json') as {
-    version: string;
-  };
+  const version = own.devDependencies['@sparticuz/chromium'];
   const before = process.env['TMPDIR'];
-  const own = join(tmpdir(), `benchwright-chromium-${version}`);
-  mkdirSync(own, { recursive: true });
-  process.env['TMPDIR'] = own;
+  const folder = join(tmpdir(), `benchwright-chromium-${version}`);
+  mkdirSync(folder, { recursive: true });
+  process.env['TMPDIR'] = folder;
   try {
     const packaged = await import('@sparticuz/chromium');
     return await packaged.default.executablePath();
