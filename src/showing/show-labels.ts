@@ -1,5 +1,6 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, PlannedLine, PlannedSchedule } from '../core/plan/result.ts';
+import { materialsIn } from '../core/plan/scale/materials-in.ts';
 import { isoDate } from '../core/time/day.ts';
 import { safetyWords } from '../words/safety.ts';
 import { sheetWords } from '../words/sheets.ts';
@@ -71,8 +72,8 @@ function dateOf(minute: number, schedule: PlannedSchedule, workspace: Workspace)
 }
 
 /** "Contains water balloon (natural rubber latex)." Says so where the guide names nothing of the kind. */
-export function containsText(line: PlannedLine, workspace: Workspace): string {
-  const told = materialsOf(line).flatMap((material) => {
+export function containsText({ guide, level }: PlannedLine, workspace: Workspace): string {
+  const told = [...new Set(materialsIn(guide, level, workspace))].flatMap((material) => {
     const dangers = (workspace.materials[material]?.also ?? [])
       .filter((danger): danger is Told => danger in words.dangers)
       .map((danger) => words.dangers[danger]);

@@ -18,7 +18,12 @@ const scoring: NonNullable<Module['scoring']> = {
     { id: 'tidy', says: 'leaves the room tidy', weight: '1', critical: false, objectives: ['anywhere'] },
   ],
   ratings: [
-    { id: 'flow', says: 'flow', anchors: { 1: 'stops', 3: 'some', 5: 'none' }, objectives: ['drain', 'neck'] },
+    {
+      id: 'flow',
+      says: 'flow',
+      anchors: { 1: 'stops', 3: 'some', 5: 'none' },
+      objectives: ['drain', 'neck'],
+    },
   ],
   penalties: [{ when: 'a sharp lies about', adds: time('30 s'), atMost: 3 }],
   raterNotes: ['say nothing'],
