@@ -69,6 +69,28 @@ describe('a module', () => {
     expect(module.selfCheck[0]).toMatchObject({ right: 2, choices: ['across the beam', 'along the beam'] });
   });
 
+  it('has practice and a total where they are said', () => {
+    const practice = changed('    change-over: 5 min\n', '    change-over: 5 min\n    practice: 12 min\n');
+    const total = changed('  limit: 10 min\n', '  limit: 10 min\n  total: 2\n');
+    expect(practice.workspace!.modules['first-access']!.stations[0]!.practice).toEqual(minutes(12));
+    expect(total.workspace!.modules['first-access']!.scoring!.total).toBe('2');
+  });
+
+  it('has a pass mark only where it says by which method, and none where it says so', () => {
+    const unsaid = changed('    none-set: yes\n', '    on: 2026-10-01\n');
+    expect(codesOf(unsaid)).toEqual([]);
+    expect(unsaid.workspace!.modules['first-access']!.scoring!.pass).toBeUndefined();
+  });
+
+  it('has the words of its texts, a line for each paragraph, item and cell', () => {
+    const text =
+      '* In **plane**:\n  the tip\n  stays.\n* Go on.\n\n| one | two |\n| --- | --- |\n| 3 | 4 |\n';
+    const read = changed('The needle lies in the plane of the picture.', text);
+    const { sections } = read.workspace!.modules['first-access']!.prose;
+    expect(sections.at(-1)!.text).toBe('In plane: the tip stays.\nGo on.\none\ntwo\n3\n4');
+    expect(sections[0]!.text).toBe('You learn to bring a needle into a vessel that you see on the screen.');
+  });
+
   it('has prose of its own', () => {
     expect(module.prose.sections.map(({ heading }) => heading)).toEqual(['', 'The basics']);
   });
