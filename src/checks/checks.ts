@@ -16,6 +16,7 @@ import { cautionIncomplete } from './caution-incomplete.ts';
 import { confidenceAsAssessment } from './confidence-as-assessment.ts';
 import { currencyWithoutRate } from './currency-without-rate.ts';
 import { filmWithoutWords } from './film-without-words.ts';
+import { goesOffInSession } from './goes-off-in-session.ts';
 import { guideInItself } from './guide-in-itself.ts';
 import { hazardCodeUnknown } from './hazard-code-unknown.ts';
 import { hazardWithoutCaution } from './hazard-without-caution.ts';
@@ -117,6 +118,7 @@ export const checks: readonly Check[] = Object.freeze([
   confidenceAsAssessment,
   currencyWithoutRate,
   filmWithoutWords,
+  goesOffInSession,
   guideInItself,
   hazardCodeUnknown,
   hazardWithoutCaution,

@@ -34,6 +34,11 @@ export const sessionFindings: ProblemFamily = {
     says: 'The “{item}” comes after “{circuit}”, when people have practised already.',
     act: 'the item “{item}” above “{circuit}” in the agenda',
   },
+  'goes-off-in-session': {
+    says: 'A model of “{guide}” is good for {keeps}, and the session takes {booked}, so it goes off before the end.',
+    why: 'All models are ready when the session begins.',
+    write: 'booked: …   a shorter session, or another guide; how long a model keeps is for those who tried it',
+  },
   'missing-agenda-item.brief': {
     says: 'The session of “{module}” has no brief.',
     why: 'Looked for by its id. Before anybody practises, they hear what is planned, how they are judged and what is dangerous.',
