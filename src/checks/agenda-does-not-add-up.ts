@@ -25,7 +25,7 @@ function ofModule(read: ModuleRead, { guides }: Context['workspace']): readonly 
   const isTimed = session.agenda.every(({ takes }, i) => takes !== undefined || items[i]!.turns);
   const sum = over > 0 ? booked + over : (items.at(-1)?.end ?? 0);
   if (sum === booked || (sum < booked && !isTimed)) return circuits;
-  const facts = { booked: timeText(booked), sum: timeText(sum), items: told(session.agenda, items, rests) };
+  const facts = { booked: timeText(booked), sum: timeText(sum), items: told(items, rests) };
   const places = [read.place('session', 'booked')] as const;
   if (sum > booked) return [...circuits, { variant: 'over', places, facts }];
   return [...circuits, { variant: 'under', places, facts, gravity: 'incomplete' }];
@@ -54,8 +54,8 @@ function ofCircuit(
 }
 
 /** “brief” 15 min, “circuit” 2 h 25 min (5 rounds of 25 min with 5 min between). */
-function told(agenda: readonly Item[], items: readonly TimedItem[], rests: readonly number[]): string {
-  const timed = items.filter((_, i) => !rests.includes(i) && agenda[i]);
+function told(items: readonly TimedItem[], rests: readonly number[]): string {
+  const timed = items.filter((_, i) => !rests.includes(i));
   const each = timed.map((item) => {
     const said = `“${item.id}” ${timeText(item.end - item.start)}`;
     return item.turns ? `${said} (${rounds(item)})` : said;

@@ -10,5 +10,6 @@ export function largestGroup({ people }: CohortPlan): number {
 
 /** How many people take turns at one seat, at most. */
 export function sharing(station: Station, group: number): number {
-  return Math.max(1, Math.ceil(group / Math.max(1, seatsOf(station, group))));
+  const evenly = Math.ceil(group / Math.max(1, seatsOf(station, group)));
+  return Math.max(1, Math.min(station.atOne, evenly));
 }

@@ -88,8 +88,13 @@ export interface ToCheck {
 
 export function makeContext({ workspace, origins, unread, files, today }: ToCheck): Context {
   const notRead = new Set(unread);
+  const filesIn = filesByFolder(files);
   const guides = Object.values(workspace.guides).map((guide) => guideRead(guide, origins));
-  const modules = Object.values(workspace.modules).map((module) => moduleRead(module, origins, files));
+  const modules = Object.values(workspace.modules).map((module) => ({
+    module,
+    files: filesIn(`modules/${module.id}`),
+    ...placesIn(`modules/${module.id}`, origins),
+  }));
   const levels = new Map(guides.map((read) => [read.guide, atItsLevels(read)]));
   const guidesAt = [...levels.values()].flat();
   return {
@@ -99,8 +104,8 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
     guides,
     modules,
     papers: [
-      ...guides.map((read) => paperRead(`guides/${read.guide.id}`, read.guide, read, files)),
-      ...modules.map((read) => paperRead(`modules/${read.module.id}`, read.module, read, files)),
+      ...guides.map((read) => paperRead(`guides/${read.guide.id}`, read.guide, read, filesIn)),
+      ...modules.map((read) => paperRead(`modules/${read.module.id}`, read.module, read, filesIn)),
     ],
     guidesAt,
     levelsOf: (guide) => levels.get(guide) ?? [],
@@ -111,23 +116,26 @@ export function makeContext({ workspace, origins, unread, files, today }: ToChec
   };
 }
 
-function filesBelow(folder: string, files: ToCheck['files']): readonly string[] {
-  const below = Object.keys(files).filter((file) => file.startsWith(folder));
-  return below.map((file) => file.slice(folder.length));
+/** What lies in the folder of each guide and module, by path below that folder. */
+function filesByFolder(files: ToCheck['files']): (folder: string) => readonly string[] {
+  const byFolder = new Map<string, string[]>();
+  for (const file of Object.keys(files)) {
+    const [kind, id, ...below] = file.split('/');
+    const folder = `${kind}/${id}`;
+    const own = byFolder.get(folder);
+    if (own) own.push(below.join('/'));
+    else byFolder.set(folder, [below.join('/')]);
+  }
+  return (folder) => byFolder.get(folder) ?? [];
 }
 
 function paperRead(
   folder: string,
   paper: Guide | Module,
   { place, key, prose }: Places,
-  files: ToCheck['files'],
+  filesIn: (folder: string) => readonly string[],
 ): PaperRead {
-  return { paper, folder, files: filesBelow(`${folder}/`, files), place, key, prose };
-}
-
-function moduleRead(module: Module, origins: Origins, files: ToCheck['files']): ModuleRead {
-  const folder = `modules/${module.id}`;
-  return { module, files: filesBelow(`${folder}/`, files), ...placesIn(folder, origins) };
+  return { paper, folder, files: filesIn(folder), place, key, prose };
 }
 
 function guideRead(guide: Guide, origins: Origins): GuideRead {

@@ -1,4 +1,5 @@
-import { allergens, metIn, sharps } from '../core/plan/cohort/met.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import { allergens, metIn, sharps, type Met } from '../core/plan/cohort/met.ts';
 import { scriptWords } from '../words/index.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, ModuleRead } from './context.ts';
@@ -14,32 +15,28 @@ export const missingFromScript: Check = {
   find: (context) => context.modules.flatMap((read) => ofModule(read, context)),
 };
 
-function ofModule(read: ModuleRead, context: Context): readonly Finding[] {
-  const { module } = read;
-  const [reactedTo, counted] = [allergens, sharps].map((dangers) =>
-    metIn(module, context.workspace, dangers).map(({ kind, id }) =>
-      kind === 'tool' ? toolName(context.workspace, id) : materialName(context.workspace, id),
-    ),
-  );
+/** What is said where, and the dangers that make it necessary; without any, models of whatever kind do. */
+const sentences = [
+  { item: 'brief', sentence: 'training-only' },
+  { item: 'brief', sentence: 'allergens', dangers: allergens },
+  { item: 'clear-up', sentence: 'pockets' },
+  { item: 'clear-up', sentence: 'sharps-count', dangers: sharps },
+] as const;
+
+function ofModule({ module, place }: ModuleRead, { workspace }: Context): readonly Finding[] {
+  const agenda = module.session?.agenda ?? [];
   const hasModels = module.stations.some(({ models }) => models.length > 0);
-  return [
-    ...missing(read, 'brief', 'training-only', hasModels ? [''] : []),
-    ...missing(read, 'brief', 'allergens', reactedTo!),
-    ...missing(read, 'clear-up', 'pockets', hasModels ? [''] : []),
-    ...missing(read, 'clear-up', 'sharps-count', counted!),
-  ];
+  return sentences.flatMap(({ item, sentence, ...wanted }): readonly Finding[] => {
+    const index = agenda.findIndex(({ id }) => id === item);
+    if (agenda[index]?.script.includes(sentence) ?? true) return [];
+    const met = 'dangers' in wanted ? metIn(module, workspace, wanted.dangers) : [];
+    if (met.length === 0 && ('dangers' in wanted || !hasModels)) return [];
+    const because = met.map((one) => nameOf(one, workspace)).join(', ');
+    const facts = { item, sentence, words: scriptWords[sentence]!, because };
+    return [{ variant: sentence, places: [place('session', 'agenda', index, 'id')], facts }];
+  });
 }
 
-/** @param because  What makes the sentence necessary; empty where nothing does. */
-function missing(
-  { module: { session }, place }: ModuleRead,
-  item: string,
-  sentence: string,
-  because: readonly string[],
-): readonly Finding[] {
-  const index = session?.agenda.findIndex(({ id }) => id === item) ?? -1;
-  const isSaid = session?.agenda[index]?.script.includes(sentence) ?? true;
-  if (isSaid || because.length === 0) return [];
-  const facts = { item, sentence, words: scriptWords[sentence]!, because: because.join(', ') };
-  return [{ variant: sentence, places: [place('session', 'agenda', index, 'id')], facts }];
+function nameOf({ kind, id }: Met, workspace: Workspace): string {
+  return kind === 'tool' ? toolName(workspace, id) : materialName(workspace, id);
 }

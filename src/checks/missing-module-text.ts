@@ -1,5 +1,6 @@
 import { nearName } from '../core/near-name.ts';
-import type { Check } from './check.ts';
+import type { Check, Finding } from './check.ts';
+import type { ModuleRead } from './context.ts';
 import { isLikeAnId } from './names.ts';
 import { textNamed } from './texts-of-module.ts';
 
@@ -7,20 +8,17 @@ import { textNamed } from './texts-of-module.ts';
 export const missingModuleText: Check = {
   code: 'missing-module-text',
   gravity: 'incomplete',
-  find: ({ modules }) =>
-    modules.flatMap(({ module, place }) => {
-      const known = module.prose.sections.map(({ slug }) => slug).filter((slug) => slug !== '');
-      return module.prepare.flatMap(({ kind, what }, i) => {
-        if (kind !== 'read' || !isLikeAnId(what) || textNamed(module, what)) return [];
-        const near = nearName(what, known);
-        const facts = { name: what, known: known.join(', '), words: what.replaceAll('-', ' ') };
-        return [
-          {
-            variant: near ? 'near' : known.length === 0 ? 'none' : undefined,
-            places: [place('prepare', i, 'read')] as const,
-            facts: near ? { ...facts, near } : facts,
-          },
-        ];
-      });
-    }),
+  find: ({ modules }) => modules.flatMap(ofModule),
 };
+
+function ofModule({ module, place }: ModuleRead): readonly Finding[] {
+  const known = module.prose.sections.map(({ slug }) => slug).filter((slug) => slug !== '');
+  return module.prepare.flatMap(({ kind, what }, i): readonly Finding[] => {
+    if (kind !== 'read' || !isLikeAnId(what) || textNamed(module, what)) return [];
+    const near = nearName(what, known);
+    const facts = { name: what, known: known.join(', '), words: what.replaceAll('-', ' ') };
+    const places = [place('prepare', i, 'read')] as const;
+    if (near) return [{ variant: 'near', places, facts: { ...facts, near } }];
+    return [{ variant: known.length === 0 ? 'none' : undefined, places, facts }];
+  });
+}

@@ -1,25 +1,22 @@
 import { assessmentIds, assessmentsOf, judges } from './assessments.ts';
-import type { Check } from './check.ts';
+import type { Check, Finding } from './check.ts';
+import type { ModuleRead } from './context.ts';
 
 /** An objective of which nobody could tell whether it was reached. */
 export const objectiveWithoutAssessment: Check = {
   code: 'objective-without-assessment',
   gravity: 'incomplete',
-  find: ({ modules }) =>
-    modules.flatMap(({ module, place }) => {
-      const known = assessmentIds(module);
-      const isJudged = (objective: (typeof module.objectives)[number]): boolean =>
-        objective.assessedBy.length > 0 || assessmentsOf(module).some((one) => judges(one, objective));
-      return module.objectives.flatMap((objective, i) =>
-        isJudged(objective)
-          ? []
-          : [
-              {
-                variant: known.length === 0 ? 'none' : undefined,
-                places: [place('objectives', i, 'id')] as const,
-                facts: { objective: objective.id, known: known.join(', ') },
-              },
-            ],
-      );
-    }),
+  find: ({ modules }) => modules.flatMap(ofModule),
 };
+
+function ofModule({ module, place }: ModuleRead): readonly Finding[] {
+  const known = assessmentIds(module);
+  return module.objectives.flatMap((objective, i): readonly Finding[] => {
+    const isJudged = assessmentsOf(module).some((one) => judges(one, objective));
+    if (isJudged || objective.assessedBy.length > 0) return [];
+    const facts = { objective: objective.id, known: known.join(', ') };
+    return [
+      { variant: known.length === 0 ? 'none' : undefined, places: [place('objectives', i, 'id')], facts },
+    ];
+  });
+}

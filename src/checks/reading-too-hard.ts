@@ -1,4 +1,5 @@
 import { exact, exactText } from '../core/quantity/exact.ts';
+import type { Section } from '../core/model/prose.ts';
 import { countsOf, readingGrade } from '../core/statistics/readability.ts';
 import type { Check, Finding } from './check.ts';
 import type { ModuleRead } from './context.ts';
@@ -23,18 +24,18 @@ function ofModule({ module, prose }: ModuleRead): readonly Finding[] {
   const grade = readingGrade(counts);
   if (counts.words < fewestWords || grade.lte(easyGrade)) return [];
   const words = exact(counts.words);
-  const longest = sections
-    .flatMap(({ text = '' }) => text.split('\n').flatMap(sentencesIn))
-    .sort(byWords)[0]!;
   const facts = {
     module: module.title,
     grade: exactText(grade.round(0)),
     length: exactText(words.div(counts.sentences).round(0)),
     syllables: exactText(words.inverse().mul(counts.syllables).round(1)),
-    text: longest,
+    text: longestSentence(sections),
   };
   return [{ places: [prose(sections[0]!.at)], facts }];
 }
 
-const sentencesIn = (line: string): readonly string[] => line.split(/(?<=[.!?:])\s+/);
-const byWords = (a: string, b: string): number => countsOf(b).words - countsOf(a).words;
+function longestSentence(sections: readonly Section[]): string {
+  const all = sections.flatMap(({ text = '' }) => text.split(/\n|(?<=[.!?:])\s/));
+  const counted = all.map((sentence) => ({ sentence, words: countsOf(sentence).words }));
+  return counted.reduce((longest, one) => (one.words > longest.words ? one : longest)).sentence;
+}

@@ -208,4 +208,10 @@ describe('reading', () => {
     expect(codesOf(found(hard))).toEqual(['reading-too-hard']);
     expect(codesOf(found(hard, german))).toEqual([]);
   });
+
+  it.each(['.', 'a-', '.a', 'é', '? '])('a text of nothing but “%s” is counted in time', (sign) => {
+    const long = inModule('The needle lies in the plane of the picture.', `The ${sign.repeat(200_000)}x`);
+    const promised = inModule('read: the basics\n    takes: 10 min', 'read: the-basics\n    takes: 1 min');
+    expect(codesOf(found(long, promised))).not.toContain('missing-module-text');
+  });
 });

@@ -30,7 +30,7 @@ export function readingGrade({ words, sentences, syllables }: Counts): Exact {
  * with the text.
  */
 export function countsOf(text: string): Counts {
-  const sentences = text.split(/[.!?:]+(?=\s|$)/).filter((sentence) => hasWord.test(sentence));
+  const sentences = text.split(/(?<![.!?:])[.!?:]+(?=\s|$)/).filter((sentence) => hasWord.test(sentence));
   const words = text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu) ?? [];
   const syllables = words.reduce((sum, word) => sum + syllablesOf(word), 0);
   return { words: words.length, sentences: sentences.length, syllables };
