@@ -22,7 +22,7 @@ session:
   agenda:
     - id: brief
       takes: 10 min
-      script: [These boards are for training only., Cords go back into the box.]
+      script: [training-only, Cords go back into the box.]
     - id: circuit
       what: Two stations
       stations: [tying, watching]
