@@ -13,12 +13,14 @@ import { timetableCsv } from '../exports/timetable-csv.ts';
 import { planText } from '../showing/plan-text.ts';
 import { sessionEvents } from '../showing/session/session-events.ts';
 import { sessionText } from '../showing/session/session-text.ts';
+import { showLives } from '../showing/session/show-lives.ts';
 import { showSession } from '../showing/session/show-session.ts';
 import { timetableOf } from '../showing/session/timetable.ts';
 import { showCurve } from '../showing/show-curve.ts';
 import { showEvents } from '../showing/show-events.ts';
 import { showPlan } from '../showing/show-plan.ts';
 import { showWhatIf } from '../showing/show-what-if.ts';
+import type { ShownPlan } from '../showing/shown.ts';
 import { workOfEach } from '../showing/work-of-each.ts';
 import { outcomeWords } from '../words/command-line.ts';
 import { sessionWords } from '../words/session.ts';
@@ -69,8 +71,14 @@ export function printSession(session: AskedSession, question: Question, values: 
   return list === 'timetable' ? timetableOfSession(session, workspace) : undefined;
 }
 
-function textOfSession({ module, cohort, start }: AskedSession, workspace: Workspace, width: number): string {
-  return sessionText(showSession(module, cohort, workspace, start), width);
+function textOfSession(
+  { module, cohort, start }: AskedSession,
+  workspace: Workspace,
+  width: number,
+  plan?: ShownPlan,
+): string {
+  const session = showSession(module, cohort, workspace, start);
+  return sessionText(session, width, showLives('lives', cohort, workspace, plan));
 }
 
 function jsonOfSession({ module, cohort, start }: AskedSession, { program }: Workspace) {
@@ -100,11 +108,12 @@ function textOf(work: ToPrint): string {
   const width = widthOf(world);
   const changes = isQuick(plan) || work.values['what-if'] ? changesOf(work) : [];
   const sizes = work.values['what-if'] ? sizesOf(work) : [];
-  const text = planText(showPlan(plan, workspace), width, {
+  const shown = showPlan(plan, workspace);
+  const text = planText(shown, width, {
     ...(changes.length > 0 ? { whatIf: showWhatIf(changes, plan, workspace) } : {}),
     ...(sizes.length > 0 ? { curve: showCurve(sizes, plan, workspace) } : {}),
   });
-  return session ? `${textOfSession(session, workspace, width)}\n${text}` : text;
+  return session ? `${textOfSession(session, workspace, width, shown)}\n${text}` : text;
 }
 
 function isQuick({ schedule }: Plan): boolean {

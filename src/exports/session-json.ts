@@ -12,7 +12,7 @@ import { isoTime } from '../core/time/iso-time.ts';
  */
 export function sessionJson(module: Module, cohort: CohortPlan, { zone }: Program, begins?: number) {
   const { id, version } = module;
-  const { people, groups, agenda, models, instructors, seats, tools } = cohort;
+  const { people, groups, agenda, models, instructors, seats, tools, care } = cohort;
   return {
     module: id,
     ...(version === undefined ? {} : { version }),
@@ -23,16 +23,18 @@ export function sessionJson(module: Module, cohort: CohortPlan, { zone }: Progra
     agenda: agendaJson(agenda),
     ...(agenda.over > 0 ? { over: agenda.over } : {}),
     stations: module.stations.map((station) => ({ id: station.id, seats: seats.get(station.id) })),
-    models: models.map(({ guide, level, models: count, besides, spares, parts }) => ({
+    models: models.map(({ guide, level, models: count, uses, besides, spares, parts }) => ({
       guide,
       ...(level === undefined ? {} : { level }),
       models: count,
+      uses,
       besides,
       spares,
       ...(parts.length === 0 ? {} : { parts }),
     })),
     instructors,
     tools: Object.fromEntries(tools),
+    care,
   };
 }
 

@@ -5,6 +5,7 @@ export const sessionWords = {
     agenda: 'What happens when',
     stations: 'Stations',
     models: 'Models that stand ready',
+    lives: 'Before, between and after uses',
     tools: 'Tools of the stations',
     notes: 'Worth knowing of the session',
   },
@@ -72,9 +73,20 @@ export const sessionWords = {
       assessment: '{n} to be judged on',
     },
     practice: '{n} to practise on',
+    share: '{uses} in all; {ways}',
     spares: '{spares}',
     /** All of a part, those of whole models among them. */
     part: '{part}: {count} in all, {on} of them on the models',
+  },
+
+  /** What models take before and after. */
+  care: {
+    setUp: 'Set up from {time} on, each station by somebody of its own: the longest takes {longest}.',
+    setUpBefore: 'Set up {longest} before it begins, each station by somebody of its own.',
+    after: 'Afterwards the models of one station take up to {longest}.',
+    perUse: 'One use costs {cost}.',
+    takes: '{name}, {time}: {says}',
+    takesUnsaid: '{name}: {says}',
   },
 
   instructors: {
@@ -114,6 +126,7 @@ export const sessionWords = {
     fewSeats: 'At “{station}” {places} of a group of {group} have a place at once; the others take turns.',
     fewInstructors: 'Too few instructors: {needed} needed, {there} there.',
     resetTooLong: '“{station}” takes {reset} to set up again, and there are {change} to change.',
+    clearUpShort: 'The models of one station take {after} to clear up, and the agenda has {clearUp} for it.',
     noGuide: 'The guide “{guide}” is not there: its models are not counted.',
   },
 } as const;

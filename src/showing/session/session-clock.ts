@@ -13,7 +13,7 @@ export type SessionClock = (minute: number) => string;
  */
 export function sessionClock(starts?: number): SessionClock {
   return (minute) => {
-    const at = starts === undefined ? minute : (starts + minute) % minutesADay;
+    const at = starts === undefined ? minute : (starts + minute + minutesADay) % minutesADay;
     const [hours, minutes] = [Math.floor(at / 60), at % 60];
     return fill(sessionWords.clock, {
       hours: String(hours).padStart(starts === undefined ? 1 : 2, '0'),

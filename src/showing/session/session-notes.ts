@@ -1,11 +1,10 @@
 import type { Module, Station } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
-import { secondsOf } from '../../core/time/minutes.ts';
 import { sessionWords } from '../../words/session.ts';
 import { fill } from '../fill.ts';
 import { showCount } from '../numbers.ts';
-import { showDuration, showMinutes } from '../times.ts';
+import { showMinutes } from '../times.ts';
 import { agendaName, stationName } from './session-names.ts';
 
 const words = sessionWords.notes;
@@ -17,6 +16,7 @@ export function sessionNotes(module: Module, cohort: CohortPlan, workspace: Work
     ...agendaNotes(module, cohort),
     ...instructorNotes(cohort),
     ...module.stations.flatMap((station) => stationNotes(station, cohort)),
+    ...clearUpNotes(cohort),
     ...missingGuides(module, workspace),
   ];
 }
@@ -45,26 +45,32 @@ function instructorNotes({ instructors: { needed, there } }: CohortPlan): readon
     : [fill(words.fewInstructors, { needed: showCount(needed), there: showCount(there) })];
 }
 
-function stationNotes(station: Station, { groups, seats }: CohortPlan): readonly string[] {
-  const { id, atOne, reset, changeOver } = station;
+function stationNotes(station: Station, { groups, seats, care }: CohortPlan): readonly string[] {
+  const { id, atOne } = station;
   const name = stationName(station);
   const group = groups[0]?.size ?? 0;
   const places = (seats.get(id) ?? 0) * atOne;
-  const isResetLate = reset !== undefined && secondsOf(reset).compare(secondsOf(changeOver)) > 0;
+  const late = care.resets.find((reset) => reset.station === id && reset.minutes > reset.within);
   return [
     ...(places < group
       ? [fill(words.fewSeats, { station: name, places: showCount(places), group: showCount(group) })]
       : []),
-    ...(isResetLate
+    ...(late
       ? [
           fill(words.resetTooLong, {
             station: name,
-            reset: showDuration(reset),
-            change: showDuration(changeOver),
+            reset: showMinutes(late.minutes),
+            change: showMinutes(late.within),
           }),
         ]
       : []),
   ];
+}
+
+function clearUpNotes({ care: { after, clearUp } }: CohortPlan): readonly string[] {
+  return clearUp === undefined || clearUp >= after
+    ? []
+    : [fill(words.clearUpShort, { after: showMinutes(after), clearUp: showMinutes(clearUp) })];
 }
 
 function missingGuides({ stations }: Module, { guides }: Workspace): readonly string[] {

@@ -4,6 +4,7 @@ import { type Column, inColumns, indented } from '../columns.ts';
 import { fill } from '../fill.ts';
 import { apart, hanging, isSaid, left, paragraphs, right, wrapping } from '../plan-text-parts.ts';
 import { wrapped } from '../wrapped.ts';
+import type { ShownLife } from './show-lives.ts';
 import type { ShownCircuit, ShownSession, ShownStation } from './shown-session.ts';
 
 const { headings } = sessionWords;
@@ -15,7 +16,7 @@ const mostColumns = 5;
  * A session as the command line prints it: what happens when, who is where, what stands ready. Plain text in aligned
  * columns, no line above `width`. Ends with a line end.
  */
-export function sessionText(session: ShownSession, width = 80): string {
+export function sessionText(session: ShownSession, width = 80, lives: readonly ShownLife[] = []): string {
   const inner = width - 2;
   const blocks = [
     [...wrapped(session.title.text, width), ...apart(indented(factLines(session, inner)))],
@@ -23,6 +24,7 @@ export function sessionText(session: ShownSession, width = 80): string {
     ...session.circuits.map((circuit) => block(circuit.name.text, circuitLines(circuit, inner))),
     block(headings.stations, stationLines(session, inner)),
     block(headings.models, modelLines(session, inner)),
+    block(headings.lives, lifeLines(session, lives, inner)),
     block(headings.tools, toolLines(session, inner)),
     block(
       headings.notes,
@@ -110,6 +112,32 @@ function modelLines({ models }: ShownSession, width: number): readonly string[] 
     [of, share, ...parts].map(({ text }) => text).join(planWords.andAlso),
   ]);
   return inColumns([right, wrapping, wrapping], rows, width);
+}
+
+/** When to begin, then what each model takes and what one use of it costs. */
+function lifeLines(
+  { care: { setUp, after } }: ShownSession,
+  lives: readonly ShownLife[],
+  width: number,
+): readonly string[] {
+  const { takes: timed, takesUnsaid } = sessionWords.care;
+  return [
+    ...paragraphs([setUp, after], width),
+    ...lives.flatMap(({ name, care, perUse }) => {
+      const says = care.map((part) => {
+        const texts = { name: part.name.text, says: part.says.map(({ text }) => text).join(' ') };
+        return isSaid(part.takes)
+          ? fill(timed, { ...texts, time: part.takes.text })
+          : fill(takesUnsaid, texts);
+      });
+      const rows = [...says, perUse.text].filter((text) => text !== '');
+      if (rows.length === 0) return [];
+      return [
+        ...wrapped(name.text, width),
+        ...indented(rows.flatMap((text) => hanging('-', text, width - 2))),
+      ];
+    }),
+  ];
 }
 
 function toolLines({ tools }: ShownSession, width: number): readonly string[] {

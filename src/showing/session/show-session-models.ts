@@ -57,11 +57,12 @@ function partText(
   });
 }
 
-/** How people share them; of several stations each way once. */
-function shareText({ guide, level }: ModelNeed, { stations }: Module, { guides }: Workspace): string {
+/** How often they are used and how people share them; of several stations each way once. */
+function shareText({ guide, level, uses }: ModelNeed, { stations }: Module, { guides }: Workspace): string {
   const usual = guides[guide]?.levels.find((known) => known.usual)?.id;
   const own = stations
     .flatMap(({ models }) => models)
     .filter((models) => models.guide === guide && (models.level ?? usual ?? level) === level);
-  return listed([...new Set(own.map(({ share }) => sessionWords.shares[share]))]);
+  const ways = [...new Set(own.map(({ share }) => sessionWords.shares[share]))];
+  return fill(words.share, { uses: counted(uses, 'use'), ways: listed(ways) });
 }

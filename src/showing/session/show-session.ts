@@ -15,6 +15,7 @@ import { sessionClock } from './session-clock.ts';
 import { peopleText } from './session-names.ts';
 import { sessionNotes } from './session-notes.ts';
 import { showAgenda } from './show-agenda.ts';
+import { showCare } from './show-care.ts';
 import { showCircuits } from './show-circuits.ts';
 import { showSessionModels } from './show-session-models.ts';
 import { showStations } from './show-stations.ts';
@@ -53,6 +54,7 @@ export function showSession(
       name: shown(`session.tools.${id}.name`, toolName(id, workspace)),
       count: shown(`session.tools.${id}.count`, fill(sessionWords.tools.atOnce, { count: showCount(count) })),
     })),
+    care: showCare('session.care', cohort, starts === undefined ? undefined : clock),
     notes: sessionNotes(module, cohort, workspace).map((text, i) => shown(`session.notes[${i}]`, text)),
   };
 }

@@ -1,5 +1,6 @@
 import type { Module, Station } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
+import { resetOf } from '../../core/plan/cohort/care.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import { exact } from '../../core/quantity/exact.ts';
 import { secondsOf } from '../../core/time/minutes.ts';
@@ -9,7 +10,7 @@ import { counted, fill } from '../fill.ts';
 import { toolName } from '../names.ts';
 import { showCount } from '../numbers.ts';
 import { shown } from '../shown.ts';
-import { showDuration } from '../times.ts';
+import { showDuration, showMinutes } from '../times.ts';
 import { guideName, stationName } from './session-names.ts';
 import type { ShownStation } from './shown-session.ts';
 
@@ -28,13 +29,14 @@ export function showStations(
 }
 
 function showStation(key: string, station: Station, seats: number, workspace: Workspace): ShownStation {
-  const { id, led, reset, meanwhile } = station;
+  const { id, led, meanwhile } = station;
+  const reset = resetOf(station, workspace.guides);
   return {
     id,
     name: shown(`${key}.name`, stationName(station)),
     seats: shown(`${key}.seats`, seatsText(seats, station.atOne)),
     takes: shown(`${key}.takes`, takesText(station)),
-    reset: shown(`${key}.reset`, reset ? fill(words.reset, { time: showDuration(reset) }) : ''),
+    reset: shown(`${key}.reset`, reset === undefined ? '' : fill(words.reset, { time: showMinutes(reset) })),
     led,
     ledSays: shown(`${key}.ledSays`, led ? words.led : words.alone),
     models: station.models.map((models, i) => ({

@@ -20,6 +20,8 @@ export interface ShownSession {
     readonly because: readonly Shown[];
   };
   readonly tools: readonly { readonly id: string; readonly name: Shown; readonly count: Shown }[];
+  /** When to begin to set up, and how long the models take afterwards; empty where no guide says. */
+  readonly care: { readonly setUp: Shown; readonly after: Shown };
   /** What does not fit or is not known, a sentence each; empty where all is well. */
   readonly notes: readonly Shown[];
 }
@@ -89,7 +91,7 @@ export interface ShownStation {
   readonly seats: Shown;
   /** "25 min, 5 min to change". */
   readonly takes: Shown;
-  /** "3 min to set it up again". Empty where unsaid. */
+  /** "3 min to set it up again", as the station says or the guides of its models. Empty where unsaid. */
   readonly reset: Shown;
   readonly led: boolean;
   readonly ledSays: Shown;
@@ -115,7 +117,7 @@ export interface ShownModelNeed {
   readonly count: Shown;
   /** "6 to practise on, 1 for the demonstration and 2 spares". */
   readonly of: Shown;
-  /** "anybody on any model". */
+  /** "18 uses in all; anybody on any model". */
   readonly share: Shown;
   /** Parts that wear sooner, spares included: "Skin: 7 in all, 4 of them on the models". */
   readonly parts: readonly Shown[];

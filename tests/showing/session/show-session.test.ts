@@ -4,10 +4,14 @@ import { readWorkspace } from '../../../src/index.ts';
 import type { Module } from '../../../src/core/model/module.ts';
 import type { Workspace } from '../../../src/core/model/workspace.ts';
 import { type CohortSettings, cohortOf } from '../../../src/core/plan/cohort/cohort.ts';
+import { sessionQuestion } from '../../../src/core/plan/cohort/session-question.ts';
+import { makePlan } from '../../../src/core/plan/plan.ts';
+import { showPlan } from '../../../src/showing/show-plan.ts';
+import { showLives } from '../../../src/showing/session/show-lives.ts';
 import { showSession } from '../../../src/showing/session/show-session.ts';
 import type { ShownSession } from '../../../src/showing/session/shown-session.ts';
 import { aModule, aStation } from '../../core/plan/cohort/a-module.ts';
-import { time } from '../../core/plan/a-workspace.ts';
+import { aGuide, time } from '../../core/plan/a-workspace.ts';
 import { bench } from '../bench.ts';
 import { leavesOf } from '../leaves.ts';
 
@@ -116,6 +120,50 @@ describe('what does not fit is said', () => {
   });
 });
 
+describe('what the models take before and after', () => {
+  const guides = {
+    pad: aGuide('pad', {
+      lasts: '3',
+      inUse: {
+        setUp: { takes: time('20 min'), do: 'tape it to the table', uses: [] },
+        between: { takes: time('7 min'), uses: [] },
+        after: { takes: time('15 min'), uses: [] },
+        renew: [],
+      },
+    }),
+  };
+  const models = [{ guide: 'pad', uses: 1, share: 'mixed' as const, besides: {} }];
+  const module = aModule({
+    stations: [aStation('a', { models, seats: 4 })],
+    ...booked('2 h 40 min', [
+      item('turns', { stations: ['a'] }),
+      item('clear-up', { takes: time('15 min') }),
+    ]),
+  });
+  const workspace = { ...bench, guides: { ...bench.guides, ...guides } };
+  const of = (own: Module, view = {}) => showSession(own, cohortOf(own, guides), workspace, view);
+
+  it('is said by the clock where it is known, also where that is the day before', () => {
+    const setUp = (view: object) => of(module, view).care.setUp.text.replaceAll('\u00a0', ' ');
+    expect(setUp({})).toBe('Set up 20 min before it begins, each station by somebody of its own.');
+    expect(setUp({ starts: 780 })).toBe(
+      'Set up from 12:40 on, each station by somebody of its own: the longest takes 20 min.',
+    );
+    expect(setUp({ starts: 5 })).toContain('from 23:45 on');
+  });
+
+  it('is a note where it does not fit between two groups, or into the clear-up', () => {
+    expect(notes(of(module))).toEqual(['“A” takes 7 min to set up again, and there are 5 min to change.']);
+    const short = {
+      ...module.session!,
+      agenda: [module.session!.agenda[0]!, item('clear-up', { takes: time('10 min') })],
+    };
+    expect(notes(of({ ...module, session: { ...short, booked: time('2 h 35 min') } }))).toContain(
+      'The models of one station take 15 min to clear up, and the agenda has 10 min for it.',
+    );
+  });
+});
+
 describe('the demo', () => {
   let workspace: Workspace;
   beforeAll(async () => {
@@ -140,6 +188,24 @@ describe('the demo', () => {
     });
     expect(shown.instructors.says.text).toBe('3 there, 3 needed');
     expect(shown.notes).toEqual([]);
+  });
+
+  it('tells the life of each model, and what one use of it costs', () => {
+    const module = workspace.modules['emergency-procedures-day']!;
+    const { cohort, demand, settings } = sessionQuestion(module, workspace, {}, { today: '2026-11-25' });
+    const plan = makePlan(workspace, demand, { ...settings, effort: '1/20' });
+    if ('refused' in plan) throw new Error(JSON.stringify(plan.refused));
+    const lives = showLives('lives', cohort, workspace, showPlan(plan, workspace));
+    expect(lives.map(({ care }) => care.map(({ id }) => id))).toEqual([
+      ['set-up', 'between', 'after'],
+      ['set-up', 'between', 'after'],
+      ['set-up', 'between', 'after', 'remelt'],
+      ['set-up', 'between', 'after'],
+    ]);
+    for (const { perUse } of lives) expect(perUse.text).toMatch(/^One use costs £\d+\.\d\d\.$/);
+    const leaves = leavesOf(lives);
+    expect(new Set(leaves.map(({ key }) => key)).size).toBe(leaves.length);
+    expect(showLives('lives', cohort, workspace).map(({ perUse }) => perUse.text)).toEqual(['', '', '', '']);
   });
 
   it('every text has a key of its own and is proper, for any number of people', () => {

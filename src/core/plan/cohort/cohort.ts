@@ -5,6 +5,7 @@ import { exact, floor, one } from '../../quantity/exact.ts';
 import type { DemandLine } from '../demand.ts';
 import { howMany } from '../demand/how-many.ts';
 import { type Agenda, agendaOf } from './agenda.ts';
+import { careOf, type SessionCare } from './care.ts';
 import { groupSizes } from './groups.ts';
 import { modelsNeeded } from './models-needed.ts';
 import { seatsOf } from './turns.ts';
@@ -32,6 +33,7 @@ export interface CohortPlan {
   readonly instructors: { readonly needed: number; readonly there?: number };
   /** Tools in use at once, by id. */
   readonly tools: ReadonlyMap<string, number>;
+  readonly care: SessionCare;
 }
 
 /** Models of one guide and level, summed over stations and kinds of people. */
@@ -40,6 +42,8 @@ export interface ModelNeed {
   readonly level?: string;
   /** Without spares. */
   readonly models: number;
+  /** That all who practise make of them together. */
+  readonly uses: number;
   /** Of those, the ones that nobody practises on. */
   readonly besides: ModelsAtStation['besides'];
   /** On top of them. */
@@ -68,14 +72,16 @@ export function cohortOf(
   const uses = module.stations.flatMap((station) => station.models.map((models) => ({ station, models })));
   const needs = uses.flatMap(({ station, models }) => needOf(station, models, people, guides[models.guide]));
   const there = settings.instructors ?? module.cohort.instructors;
+  const agenda = agendaOf(module, sizes);
   return {
     people,
     groups,
-    agenda: agendaOf(module, sizes),
+    agenda,
     seats: new Map(module.stations.map((station) => [station.id, seatsOf(station, largest)])),
     models: summed(needs).map((need) => withSpares(need, settings.spares ?? '0')),
     instructors: { needed: instructorsFor(module, trainees), ...(there === undefined ? {} : { there }) },
     tools: toolsOf(module, largest),
+    care: careOf(module, guides, agenda),
   };
 }
 
@@ -113,7 +119,8 @@ function needOf(
   const counts = parts.length > 0 ? parts.map(({ count }) => count) : [worn(usesOf(of.lasts)) + extra];
   const models = Math.min(...counts);
   const own = levelOf(of, level);
-  return [{ guide, ...own, models, besides, parts: parts.filter(({ count }) => count > models) }];
+  const made = practising.reduce((sum, { count }) => sum + count * uses, 0);
+  return [{ guide, ...own, models, uses: made, besides, parts: parts.filter(({ count }) => count > models) }];
 }
 
 /** The level that is meant where none is named. */
@@ -143,7 +150,13 @@ function together(first: Worn, other: Worn): Worn {
   const countIn = ({ parts, models: all }: Worn, part: string): number =>
     parts.find((own) => own.part === part)?.count ?? all;
   const parts = named.map((part) => ({ part, count: countIn(first, part) + countIn(other, part) }));
-  return { ...first, models, besides: bothOf(first.besides, other.besides), parts };
+  return {
+    ...first,
+    models,
+    uses: first.uses + other.uses,
+    besides: bothOf(first.besides, other.besides),
+    parts,
+  };
 }
 
 function bothOf(first: Worn['besides'], other: Worn['besides']): Worn['besides'] {

@@ -42,7 +42,7 @@ describe('models', () => {
 
   it('that stay at their seat: 2 seats x 30 uses, 12 uses a model', () => {
     expect(cohortOf(at({}), block('12')).models).toEqual([
-      { guide: 'block', models: 6, besides: {}, spares: 0, parts: [] },
+      { guide: 'block', models: 6, uses: 60, besides: {}, spares: 0, parts: [] },
     ]);
   });
 
@@ -72,7 +72,14 @@ describe('models', () => {
     });
     const { models } = cohortOf(at({ share: 'mixed' }), { block: frame });
     expect(models).toEqual([
-      { guide: 'block', models: 2, besides: {}, spares: 0, parts: [{ part: 'skin', count: 15, spares: 0 }] },
+      {
+        guide: 'block',
+        models: 2,
+        uses: 60,
+        besides: {},
+        spares: 0,
+        parts: [{ part: 'skin', count: 15, spares: 0 }],
+      },
     ]);
     expect(demandOf(models)).toEqual([
       { guide: 'block', wanted: 2 },
@@ -91,7 +98,15 @@ describe('models', () => {
     const named = [seatPolicy, { ...seatPolicy, level: 'deep', besides: { demonstration: 1 } }];
     const module = aModule({ stations: [aStation('a', { models: named })] });
     expect(cohortOf(module, { block: aGuide('block', { levels, lasts: '12' }) }).models).toEqual([
-      { guide: 'block', level: 'deep', models: 13, besides: { demonstration: 1 }, spares: 0, parts: [] },
+      {
+        guide: 'block',
+        level: 'deep',
+        models: 13,
+        uses: 120,
+        besides: { demonstration: 1 },
+        spares: 0,
+        parts: [],
+      },
     ]);
   });
 });
@@ -118,4 +133,69 @@ it('tools are counted by seat, person and station, all stations at once', () => 
     ['needle', 24],
     ['drape', 4],
   ]);
+});
+
+// in-use of the guides by hand: blocks 10 min to set up, 2 min between uses, 6 min afterwards; pads 4, 7 and 1 min
+describe('what the models take besides their use', () => {
+  const guides = {
+    block: aGuide('block', {
+      lasts: '12',
+      inUse: {
+        setUp: { takes: time('10 min'), uses: [] },
+        between: { takes: time('2 min'), uses: [] },
+        after: { takes: time('6 min'), uses: [] },
+        renew: [],
+      },
+    }),
+    pad: aGuide('pad', {
+      lasts: '3',
+      inUse: {
+        setUp: { takes: time('4 min'), uses: [] },
+        between: { takes: time('7 min'), uses: [] },
+        after: { takes: time('1 min'), uses: [] },
+        renew: [],
+      },
+    }),
+  };
+  const of = (guide: string) => [{ guide, uses: 2, share: 'mixed' as const, besides: {} }];
+  const stations = [
+    aStation('a', { models: of('block') }),
+    aStation('b', { models: of('pad') }),
+    aStation('c', { models: of('pad'), reset: time('90 s') }),
+  ];
+  const module = aModule({
+    stations,
+    session: {
+      booked: time('4 h'),
+      agenda: [item('circuit', { stations: ['a', 'b', 'c'] }), item('clear-up', { takes: time('5 min') })],
+    },
+  });
+
+  it('is as long as the longest station, before and after', () => {
+    expect(cohortOf(module, guides).care).toMatchObject({ setUp: 10, after: 6, clearUp: 5 });
+    expect(cohortOf(module, {}).care).toMatchObject({ setUp: 0, after: 0 });
+  });
+
+  it('between two groups is what the station says, else its guide, within the change-over', () => {
+    expect(cohortOf(module, guides).care.resets).toEqual([
+      { station: 'a', minutes: 2, within: 5 },
+      { station: 'b', minutes: 7, within: 5 },
+      { station: 'c', minutes: 2, within: 5 },
+    ]);
+  });
+
+  it('is nothing between groups where only one comes', () => {
+    const alone = { ...module, stations: stations.slice(0, 1) };
+    const agenda = [item('turn', { stations: ['a'] })];
+    const one = { ...alone, session: { booked: time('1 h'), agenda } };
+    expect(cohortOf(one, guides, { people: { trainees: 4 } }).care.resets).toEqual([]);
+  });
+
+  it('counts the uses that all make of one guide together', () => {
+    // 20 trainees, 2 uses each, at two stations
+    expect(cohortOf(module, guides).models.map(({ guide, uses }) => [guide, uses])).toEqual([
+      ['block', 40],
+      ['pad', 80],
+    ]);
+  });
 });
