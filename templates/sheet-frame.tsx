@@ -20,7 +20,13 @@ export interface SheetFacts {
   /** "4 models" */
   readonly batch: string;
   /** A code that leads to the guide's page; absent where the program has no address. */
-  readonly code?: Element;
+  readonly code?: SheetCode;
+}
+
+export interface SheetCode {
+  readonly picture: Element;
+  /** Where it leads. */
+  readonly says: string;
 }
 
 interface SheetParts {
@@ -124,8 +130,8 @@ export function sheetHead(facts: SheetFacts, { title, fields = [], more, withCod
 function codeOf({ code }: SheetFacts): Markup {
   return code ? (
     <div class="code">
-      {code}
-      <span>{sheetWords.scan}</span>
+      {code.picture}
+      <span>{code.says}</span>
     </div>
   ) : (
     <p class="code no-code">{sheetWords.noCode}</p>

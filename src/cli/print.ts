@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve } from 'node:path';
 import { makePlan } from '../index.ts';
 import { advised } from '../core/plan/compare/advised.ts';
-import type { Plan } from '../core/plan/result.ts';
-import { type SheetToPrint, printFiles } from '../publishing/print-files.ts';
+import { type PlanToPrint, type SheetToPrint, printFiles } from '../publishing/print-files.ts';
 import { shippedFiles } from '../publishing/shipped.ts';
 import type { Files } from '../publishing/site.ts';
 import { fill, listed } from '../showing/fill.ts';
@@ -16,6 +15,7 @@ import { findChromium } from './chromium.ts';
 import type { Command } from './command.ts';
 import { fault, sayFaults } from './fault.ts';
 import { isImpossible, sayNoSchedule } from './plan.ts';
+import { planQuery } from './plan-query.ts';
 import { printPdf } from './print-pdf.ts';
 import { type Progress, progressOn } from './progress.ts';
 import { ask, type Asked, refuse, sayFindings } from './question.ts';
@@ -59,12 +59,13 @@ function sayNoBrowser(world: World): ExitStatus {
 async function printAsked(asked: Asked, chromium: string, call: Call, world: World): Promise<ExitStatus> {
   const progress = progressOn(world);
   progress.say(outcomeWords.planning);
-  const plans = plansOf(asked);
+  const plans = plansOf(asked, call);
   progress.done();
   if ('refused' in plans) return refuse([...asked.findings, ...plans.refused], call, world);
   sayFindings(asked.findings, call, world);
-  const { paper = asked.read.workspace.program.paper, sheets: wanted } = call.values;
-  const made = printFiles(asked.read, plans, paper, wanted);
+  const { workspace } = asked.question;
+  const { paper = workspace.program.paper, sheets: wanted } = call.values;
+  const made = printFiles({ ...asked.read, workspace }, plans, paper, wanted);
   if (made.sheets.length === 0) return sayNoSheets(asked, wanted ?? [], world);
   const status = await inFolderOfItsOwn((folder) =>
     printInto(
@@ -74,17 +75,24 @@ async function printAsked(asked: Asked, chromium: string, call: Call, world: Wor
       world,
     ),
   );
-  const impossible = plans.filter(isImpossible);
-  for (const plan of impossible) sayNoSchedule(plan, asked.read.workspace, world);
+  const impossible = plans.filter(({ plan }) => isImpossible(plan));
+  for (const { plan } of impossible) sayNoSchedule(plan, workspace, world);
   return impossible.length > 0 ? 3 : status;
 }
 
 /** Each line of the demand by itself; or all that is refused of them. */
-function plansOf({ question }: Asked): readonly Plan[] | { readonly refused: Asked['findings'] } {
+function plansOf(
+  { question, read }: Asked,
+  { values }: Call,
+): readonly PlanToPrint[] | { readonly refused: Asked['findings'] } {
   const { workspace, demand, settings } = question;
   const made = demand.map((line) => {
     const plan = makePlan(workspace, [line], settings);
-    return 'refused' in plan ? plan : advised({ workspace, demand: [line], settings }, plan);
+    if ('refused' in plan) return plan;
+    return {
+      plan: advised({ workspace, demand: [line], settings }, plan),
+      query: planQuery(line, plan, settings, values, read.workspace),
+    };
   });
   const refused = made.flatMap((plan) => ('refused' in plan ? plan.refused : []));
   return refused.length > 0 ? { refused } : made.flatMap((plan) => ('refused' in plan ? [] : plan));

@@ -36,6 +36,7 @@ export interface Question {
 export interface Asked {
   readonly question: Question;
   readonly findings: readonly Diagnostic[];
+  /** As its files have it. */
   readonly read: ReadWorkspace & { readonly workspace: Workspace };
 }
 
@@ -69,8 +70,7 @@ async function askIn(
   world: World,
 ): Promise<Asked | { readonly status: ExitStatus }> {
   const read = await readWorkspace(folder);
-  const { unread } = read;
-  const workspace = read.workspace && inUnits(read.workspace, call.values.units);
+  const { workspace, unread } = read;
   const module = workspace && command === 'plan' ? moduleNamed(demand, workspace.modules, unread) : undefined;
   const faults = workspace ? faultsOf(module, demand, call, read, workspace) : [];
   if (faults.length > 0) return { status: sayFaults(world, faults, command) };
@@ -85,11 +85,12 @@ async function askIn(
   const stock = await stockOf(call.values, workspace, world);
   if ('fault' in stock) return { status: sayFaults(world, [stock.fault], command) };
   if ('refused' in stock) return { status: refuse([...findings, ...stock.refused], call, world) };
+  const asked = inUnits(workspace, call.values.units);
   const settings = settingsOf(call.values, today, stock);
   const question =
     module === undefined
-      ? { workspace, demand, settings }
-      : { workspace, ...askedOfModule(workspace.modules[module]!, workspace, call.values, settings) };
+      ? { workspace: asked, demand, settings }
+      : { workspace: asked, ...askedOfModule(workspace.modules[module]!, asked, call.values, settings) };
   return { question, findings, read: { ...read, workspace } };
 }
 

@@ -73,7 +73,15 @@ function filesOf(
   return new Map([
     ['index.html', htmlBytes(firstAtOnce(guidePage({ ...view, ...shown })))],
     ...guideDataFiles(planned, workspace),
-    ...sheetPages({ planned, site, workspace, read, paper: workspace.program.paper, isFixed: false }),
+    ...sheetPages({
+      planned,
+      site,
+      workspace,
+      read,
+      paper: workspace.program.paper,
+      isFixed: false,
+      query: '',
+    }),
   ]);
 }
 

@@ -13,6 +13,12 @@ export interface SheetToPrint {
   readonly path: string;
 }
 
+/** A plan of one guide, and what it was made with as the query of an address: for the code on its sheets. */
+export interface PlanToPrint {
+  readonly plan: Plan;
+  readonly query: string;
+}
+
 export interface PrintFiles {
   /** The documents and what they show, by path. */
   readonly files: Files;
@@ -26,7 +32,7 @@ export interface PrintFiles {
  */
 export function printFiles(
   read: ReadWorkspace & { readonly workspace: NonNullable<ReadWorkspace['workspace']> },
-  plans: readonly Plan[],
+  plans: readonly PlanToPrint[],
   paper: Paper,
   wanted?: readonly SheetId[],
 ): PrintFiles {
@@ -39,14 +45,14 @@ export function printFiles(
 
 function sheetsOfPlan(
   read: Parameters<typeof printFiles>[0],
-  plan: Plan,
+  { plan, query }: PlanToPrint,
   paper: Paper,
   wanted?: readonly SheetId[],
 ): PrintFiles {
   const { workspace } = read;
   const planned = plannedGuide(workspace.guides[plan.lines[0]!.guide]!, plan, [], workspace);
   const site = { program: workspace.program.name, language: workspace.program.locale };
-  const pages = sheetPages({ planned, site, workspace, read, paper, isFixed: true }, wanted);
+  const pages = sheetPages({ planned, site, workspace, read, paper, isFixed: true, query }, wanted);
   const links = sheetLinks(planned).filter(({ id }) => wanted?.includes(id) ?? true);
   const name = planned.folder.replace(/^guides\//, '').replaceAll('/', '-');
   return {

@@ -1,11 +1,10 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
-import { qrCode } from '../rendering/qr-code.ts';
-import { sheetWords } from '../words/sheets.ts';
 import type { Site } from '../../templates/page.tsx';
 import type { SheetFacts } from '../../templates/sheet-frame.tsx';
 import { rootFrom } from './paths.ts';
 import type { PlannedGuide } from './planned-guides.ts';
+import { sheetCode } from './sheet-code.ts';
 import { webAddress } from './web-address.ts';
 
 /** What the sheets of one guide at one level are made of. */
@@ -18,11 +17,13 @@ export interface SheetContext {
   readonly paper: Paper;
   /** The paper is known, since the sheets are printed at once; else the reader's printer decides. */
   readonly isFixed: boolean;
+  /** What its plan was made with, as the query of an address; empty where all is as published. */
+  readonly query: string;
 }
 export type Paper = 'A4' | 'Letter';
 
 /** What every sheet shares, from its own folder below the guide's. */
-export function sheetFacts({ planned, site, workspace }: SheetContext, id: string): SheetFacts {
+export function sheetFacts({ planned, site, workspace, query }: SheetContext, id: string): SheetFacts {
   const { guide, plan, line, batch, folder } = planned;
   const address = webAddress(workspace.program, planned);
   return {
@@ -33,6 +34,6 @@ export function sheetFacts({ planned, site, workspace }: SheetContext, id: strin
     plan,
     line,
     batch,
-    ...(address === undefined ? {} : { code: qrCode(address, sheetWords.scan) }),
+    ...(address === undefined ? {} : { code: sheetCode(address, query) }),
   };
 }

@@ -2,6 +2,10 @@ import type { Element } from 'hast';
 import { s } from 'hastscript';
 import { encode } from 'uqr';
 
+/** Beyond so many modules across it is printed larger, see its style; beyond these it is not read from paper. */
+const usualModules = 48;
+export const mostModules = 60;
+
 /** Light modules round a code, without which readers do not find it. */
 const quietZone = 4;
 
@@ -15,7 +19,8 @@ const quietZone = 4;
  */
 export function qrCode(address: string, name: string): Element {
   const { data, size } = encode(address, { ecc: 'M', border: quietZone });
-  return s('svg', { className: ['qr'], viewBox: `0 0 ${size} ${size}`, role: 'img', ariaLabel: name }, [
+  const className = size > usualModules ? ['qr', 'is-dense'] : ['qr'];
+  return s('svg', { className, viewBox: `0 0 ${size} ${size}`, role: 'img', ariaLabel: name }, [
     s('path', { d: data.flatMap(rowPath).join(''), shapeRendering: 'crispEdges' }),
   ]);
 }

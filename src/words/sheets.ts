@@ -10,6 +10,7 @@ export const sheetWords = {
     'batch-record': 'Batch record',
   },
   scan: 'The guide, with pictures',
+  scanPlan: 'The guide, with this plan',
   noCode: 'No code leads to the guide: program.yaml has no address.',
 
   title: 'Bench sheet',

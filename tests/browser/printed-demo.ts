@@ -54,7 +54,7 @@ async function sheetsOf(asked: Asked): Promise<ReadonlyMap<string, Uint8Array>> 
   if ('refused' in plan) throw new Error(JSON.stringify(plan.refused));
   const planned = plannedGuide(workspace.guides[asked.guide]!, plan, [], workspace);
   const site = { program: workspace.program.name, language: workspace.program.locale };
-  const pages = sheetPages({ planned, site, workspace, read, paper: 'A4', isFixed: false });
+  const pages = sheetPages({ planned, site, workspace, read, paper: 'A4', isFixed: false, query: '' });
   return new Map([...pages].map(([path, bytes]) => [`${planned.folder}/${path}`, bytes]));
 }
 
