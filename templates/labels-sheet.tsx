@@ -37,7 +37,7 @@ export function labelsSheet(view: LabelsSheetView): Root {
     script: 'labels.js',
     controls: controls(view),
     main: (
-      <div class="label-pages" data-stock={chosen.id}>
+      <div class="label-pages" data-stock={chosen.id} role="group" tabindex="0" aria-label={words.title}>
         {pages.map(({ name, labels }) => (
           <section class="label-page" aria-label={name.text}>
             {labels.map((label) => labelOf(label, view))}

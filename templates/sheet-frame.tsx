@@ -88,8 +88,10 @@ export function sheetOf(
         {printButton()}
         {defersAbove ? <p class="defers" {...shows(defers)} /> : null}
       </nav>
-      {controls ?? null}
-      <main class={`sheet ${kind}`}>{main}</main>
+      <main>
+        {controls ?? null}
+        <div class={`sheet ${kind}`}>{main}</div>
+      </main>
     </body>,
   );
 }

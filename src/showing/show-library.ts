@@ -64,7 +64,7 @@ function showMaterial(material: Material, workspace: Workspace): ShownArticle {
   const { directions, dataSheet } = material;
   return {
     id: material.id,
-    name: shown(`${key}.name`, material.name),
+    name: shown(`${key}.name`, properly(material.name)),
     must: material.must.map((text, i) => shown(`${key}.must[${i}]`, properly(text))),
     packs: material.packs.map((pack, i) => showPack(`${key}.packs[${i}]`, pack, workspace)),
     free: material.free,
@@ -149,7 +149,7 @@ function showTool(tool: Tool, workspace: Workspace): ShownArticle {
   const key = `tools.${tool.id}`;
   return {
     id: tool.id,
-    name: shown(`${key}.name`, tool.name),
+    name: shown(`${key}.name`, properly(tool.name)),
     must: [],
     packs: [],
     free: false,

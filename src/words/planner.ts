@@ -39,10 +39,10 @@ export const plannerWords = {
     'What your shops sell, the usual pack first; several with commas between. A price may be left out: sums then say “at least”.',
   material: 'Material',
   packs: 'Packs and prices',
-  packsHelp: 'What a pack holds, “at”, its price: 500 g at 6.40 GBP, 1 kg at 11 GBP.',
+  packsHelp: 'What a pack holds, “at”, its price: 500\u00a0g at 6.40\u00a0GBP, 1\u00a0kg at 11\u00a0GBP.',
   stock: 'On hand',
   stockHelp:
-    'An amount in a unit that the material is sold in, or pieces of a size: 240 g; 2 x 450 mm x 300 mm.',
+    'An amount in a unit that the material is sold in, or pieces of a size: 240\u00a0g; 2 x 450\u00a0mm x 300\u00a0mm.',
   tools: 'Tools you have',
   toolsHelp: 'A whole number from 0 to 10,000.',
 

@@ -1,13 +1,14 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { type Server, createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { PageData } from '../../src/core/plan/own/page-data.ts';
 import type { Workspace } from '../../src/core/model/workspace.ts';
 import { type Files, makeSite } from '../../src/publishing/site.ts';
 import { picturesNow, readDemo, shippedNow, today } from '../publishing/demo-site.ts';
+import { writeAll } from './write-all.ts';
 
 /** Two guides of the demo, one with levels and one with parts, on the disk and on a server of this machine. */
 export interface PlannerSite {
@@ -25,7 +26,8 @@ export async function plannerSite(guides: readonly string[]): Promise<PlannerSit
   const [pictures, shipped] = await Promise.all([picturesNow(read), shippedNow()]);
   const site = makeSite({ read, pictures, today, shipped, editions: ['trainees'] });
   if ('refused' in site) throw new Error(JSON.stringify(site.refused));
-  const folder = written(site);
+  const folder = mkdtempSync(join(tmpdir(), 'benchwright-planner-'));
+  writeAll(folder, site);
   const server = await served(site);
   const { port } = server.address() as AddressInfo;
   return {
@@ -42,15 +44,6 @@ export async function plannerSite(guides: readonly string[]): Promise<PlannerSit
 function withGuides(workspace: Workspace, ids: readonly string[]): Workspace {
   const guides = Object.entries(workspace.guides).filter(([id]) => ids.includes(id));
   return { ...workspace, guides: Object.fromEntries(guides), modules: {} };
-}
-
-function written(site: Files): string {
-  const folder = mkdtempSync(join(tmpdir(), 'benchwright-planner-'));
-  for (const [path, bytes] of site) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), bytes);
-  }
-  return folder;
 }
 
 const kinds: Readonly<Record<string, string>> = {

@@ -1,6 +1,8 @@
 import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { inChromium } from './chromium.ts';
 import { kindsOfPage, publishedDemo } from './published.ts';
 
@@ -35,13 +37,15 @@ if (!hasPoppler)
 
 await inChromium('printed cutting plans', (browser) => {
   const demo = publishedDemo();
+  const folder = mkdtempSync(join(tmpdir(), 'benchwright-cutting-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   /** Printed as a browser prints by itself: no backgrounds, and a reader who likes it dark. */
   async function print(path: string, format: 'A4' | 'Letter', name = 'sheet'): Promise<string> {
     const context = await browser().newContext({ colorScheme: 'dark' });
     const page = await context.newPage();
     await page.goto(demo.address(path));
-    const file = join(demo.folder(), `${name}-${format}.pdf`);
+    const file = join(folder, `${name}-${format}.pdf`);
     await page.pdf({ path: file, format, tagged: true, printBackground: false });
     await context.close();
     return file;

@@ -1,12 +1,13 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll } from 'vitest';
 import { makePlan } from '../../src/core/plan/plan.ts';
 import { plannedGuide } from '../../src/publishing/planned-guides.ts';
 import { sheetPages } from '../../src/publishing/sheet-pages.ts';
 import { readDemo, shippedNow, today } from '../publishing/demo-site.ts';
+import { writeAll } from './write-all.ts';
 
 /** A guide to make sheets of, and how many models where it is not the published batch. */
 export interface Asked {
@@ -29,8 +30,8 @@ export function printedDemo(asked: readonly Asked[]): {
     const shipped = await shippedNow();
     for (const one of asked) {
       const below = join(folder, nameOf(one));
-      write(below, shipped);
-      write(below, await sheetsOf(one));
+      writeAll(below, shipped);
+      writeAll(below, await sheetsOf(one));
     }
   }, 120_000);
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -56,11 +57,4 @@ async function sheetsOf(asked: Asked): Promise<ReadonlyMap<string, Uint8Array>> 
   const site = { program: workspace.program.name, language: workspace.program.locale };
   const pages = sheetPages({ planned, site, workspace, read, paper: 'A4', isFixed: false, query: '' });
   return new Map([...pages].map(([path, bytes]) => [`${planned.folder}/${path}`, bytes]));
-}
-
-function write(folder: string, files: ReadonlyMap<string, Uint8Array>): void {
-  for (const [path, bytes] of files) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), bytes);
-  }
 }

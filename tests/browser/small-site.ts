@@ -1,11 +1,12 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { preparePictures } from '../../src/publishing/pictures.ts';
-import { type Files, makeSite } from '../../src/publishing/site.ts';
+import { makeSite } from '../../src/publishing/site.ts';
 import { read } from '../../src/reading/read.ts';
 import { shippedNow } from '../publishing/demo-site.ts';
+import { writeAll } from './write-all.ts';
 
 /** A site of a few small guides on the disk, for suites that want more than one edition of a guide. */
 export interface SmallSite {
@@ -26,16 +27,9 @@ export async function smallSite(guides: Readonly<Record<string, string>>, at?: s
   const site = makeSite({ read: workspace, pictures, today: '2026-11-25', shipped, editions: ['trainees'] });
   if ('refused' in site) throw new Error(JSON.stringify(site));
   const folder = at ?? mkdtempSync(join(tmpdir(), 'benchwright-small-'));
-  write(site, folder);
+  writeAll(folder, site);
   return {
     address: (path) => `${pathToFileURL(folder).href}/trainees/${path}`,
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
-}
-
-function write(site: Files, folder: string): void {
-  for (const [path, bytes] of site) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), bytes);
-  }
 }
