@@ -30,6 +30,7 @@ export function patternsSheet(view: PatternsSheetView): Root {
           {sheetHead(view, { title: words.title })}
           {howToPrint()}
           {overview(patterns)}
+          {isSaid(patterns.unsized) ? <p class="unsized" {...shows(patterns.unsized)} /> : null}
           {unprinted(patterns)}
         </section>
         {patterns.patterns.flatMap((pattern) => pattern.tiles.map((tile) => tilePage(pattern, tile, view)))}

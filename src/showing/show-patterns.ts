@@ -4,7 +4,7 @@ import type { Plan, PlannedLine } from '../core/plan/result.ts';
 import type { Exact } from '../core/quantity/exact.ts';
 import { convert, measure } from '../core/quantity/quantity.ts';
 import { sheetWords } from '../words/sheets.ts';
-import { capital, counted, fill, inWords } from './fill.ts';
+import { capital, counted, fill, inWords, listed } from './fill.ts';
 import { showArea } from './cut-lengths.ts';
 import { place } from './millimetres.ts';
 import { materialName } from './names.ts';
@@ -53,6 +53,7 @@ export function showPatterns(
   return {
     patterns: patterns.filter(isPrinted),
     unprinted: patterns.filter((pattern) => !isPrinted(pattern)).map(unprinted),
+    unsized: shown(`${key}.unsized`, unsizedText(line, drawings)),
   };
 }
 
@@ -73,6 +74,12 @@ function drawnOutlines(line: PlannedLine, drawings: Drawings, workspace: Workspa
       },
     ];
   });
+}
+
+/** What pieces are to be cut by and nobody can print: its drawing states no size in mm. */
+function unsizedText({ at: { patterns } }: PlannedLine, drawings: Drawings): string {
+  const names = patterns.filter(({ id }) => !drawings[id]).map(({ id }) => capital(inWords(id)));
+  return names.length === 0 ? '' : fill(words.unsized, { patterns: listed(names) });
 }
 
 function plainOutlines(line: PlannedLine, workspace: Workspace): readonly Outline[] {

@@ -128,6 +128,8 @@ export interface ShownUnprinted {
 export interface ShownPatterns {
   readonly patterns: readonly ShownPattern[];
   readonly unprinted: readonly ShownUnprinted[];
+  /** "No drawing with a size in mm is there for Blank, so …" Empty where each pattern has one. */
+  readonly unsized: Shown;
 }
 
 /** What stands on the labels of one batch. */
