@@ -40,24 +40,59 @@ export function moduleSheet(
     {
       title: teachingWords.sheets[id],
       kind: `module-sheet ${id}`,
-      main: follows ? <div data-session-sheet="../session/session-data.js">{main}</div> : main,
+      main: (
+        <>
+          {follows ? <div data-session-sheet="../session/session-data.js">{main}</div> : main}
+          <p class="defers">{pageWords.defers}</p>
+        </>
+      ),
       ...(follows ? { script: 'session.js' } : {}),
     },
   );
 }
 
-/** What the sheet is, of which module, what is written in above; and that all is for training only. @param of What it belongs to; the module where left out. */
+/**
+ * The head of one page of a document that has many: the document's own title is for those who hear it.
+ */
+export function onePage(
+  view: ModuleSheetFacts,
+  title: string,
+  fields: readonly string[],
+  content: Content,
+): Markup {
+  return (
+    <article class="one-page">
+      {headOf(view, <h2 class="sheet-title">{title}</h2>, fields, view.module.title.text)}
+      {content}
+    </article>
+  );
+}
+
+/**
+ * What the sheet is, of which module, what is written in above; and that all is for training only.
+ *
+ * @param of  What it belongs to; the module where left out.
+ */
 export function moduleSheetHead(
-  { module }: ModuleSheetFacts,
+  view: ModuleSheetFacts,
   title: string,
   fields: readonly string[] = [],
-  of = module.title.text,
+  of = view.module.title.text,
+): Markup {
+  return headOf(view, <h1>{title}</h1>, fields, of);
+}
+
+function headOf(
+  { module }: ModuleSheetFacts,
+  heading: Markup,
+  fields: readonly string[],
+  of: string,
 ): Markup {
   const under = [of, module.version.text].filter((text) => text !== '').join(' · ');
   return (
     <header>
       {module.status === 'draft' ? <p class="draft">{pageWords.draft}</p> : null}
-      <h1>{title}</h1>
+      {heading}
       <p class="under">
         {under}
         <strong>{pageWords.trainingOnly}</strong>

@@ -1,7 +1,7 @@
 import type { Root } from 'hast';
 import type { ShownRating, ShownScoreSheet, ShownTeaching } from '../src/showing/module/show-teaching.ts';
 import { teachingWords } from '../src/words/teaching.ts';
-import { type ModuleSheetFacts, moduleSheet, moduleSheetHead } from './module-sheet.tsx';
+import { type ModuleSheetFacts, moduleSheet, onePage } from './module-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
 import { isSaid, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
@@ -16,27 +16,29 @@ export interface ScoreSheetsView extends ModuleSheetFacts {
 export function scoreSheets(view: ScoreSheetsView): Root {
   return moduleSheet(view, {
     id: 'score-sheets',
-    main: <>{view.teaching.scoreSheets.map((sheet) => scoreSheet(sheet, view))}</>,
+    main: (
+      <>
+        <h1 class="unseen">{teachingWords.sheets['score-sheets']}</h1>
+        {view.teaching.scoreSheets.map((sheet) => scoreSheet(sheet, view))}
+      </>
+    ),
   });
 }
 
 function scoreSheet(sheet: ShownScoreSheet, view: ScoreSheetsView): Markup {
-  return (
-    <article class="one-page">
-      {moduleSheetHead(view, `${words.title}: ${sheet.name.text}`, [
-        words.person,
-        words.rater,
-        words.date,
-        words.attempt,
-      ])}
+  return onePage(
+    view,
+    `${words.title}: ${sheet.name.text}`,
+    [words.person, words.rater, words.date, words.attempt],
+    <>
       <p class="how">{words.never}</p>
       {items(sheet)}
       {sheet.ratings.map(rating)}
       {times(sheet)}
       <section class="remarks-room">
-        <h2>{words.remarks}</h2>
+        <h3>{words.remarks}</h3>
       </section>
-    </article>
+    </>,
   );
 }
 
@@ -88,9 +90,9 @@ function items({ items: all, total }: ShownScoreSheet): Content {
 function rating({ says, anchors }: ShownRating): Markup {
   return (
     <section class="keep-together">
-      <h2>
+      <h3>
         <span {...shows(says)} /> <small>{words.ratingSays}</small>
-      </h2>
+      </h3>
       <table class="anchors">
         <thead>
           <tr>
@@ -115,9 +117,9 @@ function times({ limit, penalties }: ShownScoreSheet): Content {
   if (!isSaid(limit) && penalties.length === 0) return null;
   return (
     <section class="keep-together">
-      <h2>
+      <h3>
         {words.times} {isSaid(limit) ? <small {...shows(limit)} /> : null}
-      </h2>
+      </h3>
       <table class="penalties">
         <tbody>
           <tr>

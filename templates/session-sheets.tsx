@@ -106,7 +106,7 @@ export function timetableSheet(view: SessionSheetView): Root {
     main: (
       <>
         {moduleSheetHead(view, titles.timetable, [plan.date, plan.room, plan.begins])}
-        {session.circuits.map(circuitTables)}
+        {sheetPart(words.timetable, <>{session.circuits.map(circuitTables)}</>, 'circuits')}
         {session.stations.length > 0
           ? sheetPart(words.rooms, <ul class="rooms">{session.stations.map(stationRow)}</ul>, 'rooms-part')
           : null}

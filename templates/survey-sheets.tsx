@@ -1,7 +1,7 @@
 import type { Root } from 'hast';
 import type { ShownSurvey, ShownSurveyItem, ShownTeaching } from '../src/showing/module/show-teaching.ts';
 import { teachingWords } from '../src/words/teaching.ts';
-import { type ModuleSheetFacts, moduleSheet, moduleSheetHead } from './module-sheet.tsx';
+import { type ModuleSheetFacts, moduleSheet, onePage } from './module-sheet.tsx';
 import type { Markup } from './page.tsx';
 import { isSaid, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
@@ -16,17 +16,24 @@ export interface SurveySheetsView extends ModuleSheetFacts {
 export function surveySheets(view: SurveySheetsView): Root {
   return moduleSheet(view, {
     id: 'surveys',
-    main: <>{view.teaching.surveys.map((survey) => surveySheet(survey, view))}</>,
+    main: (
+      <>
+        <h1 class="unseen">{teachingWords.sheets.surveys}</h1>
+        {view.teaching.surveys.map((survey) => surveySheet(survey, view))}
+      </>
+    ),
   });
 }
 
 function surveySheet({ title, items }: ShownSurvey, view: SurveySheetsView): Markup {
-  return (
-    <article class="one-page">
-      {moduleSheetHead(view, title.text, [words.code, score.date])}
+  return onePage(
+    view,
+    title.text,
+    [words.code, score.date],
+    <>
       <p class="how">{words.codeSays}</p>
       <ol class="asked">{items.map(asked)}</ol>
-    </article>
+    </>,
   );
 }
 

@@ -152,6 +152,15 @@ describe('what must be said', () => {
     expect(codesOf(found(clearUp, ...bench))).toEqual([]);
   });
 
+  it.each([
+    ['brief', '      takes: 15 min\n      script:\n        - training-only\n        - allergens\n', 'error'],
+    ['clear-up', '      takes: 10 min\n      script:\n        - pockets\n        - sharps-count\n', 'error'],
+    ['debrief', '      takes: 20 min\n', 'warning'],
+  ])('without a %s weighs as much as without its words', (id, rest, severity) => {
+    const findings = found(inModule(`    - id: ${id}\n${rest}`, ''));
+    expect(findings.map((one) => `${one.severity} ${one.code}`)).toEqual([`${severity} missing-agenda-item`]);
+  });
+
   it('words that mean the same are not taken for it', () => {
     const words = inModule(
       '        - training-only\n',

@@ -49,7 +49,9 @@ describe('beside the page of each guide and level', () => {
 
 describe('the JSON-LD of each guide', () => {
   const guides = () =>
-    pagesOf(site).filter(([, html]) => html.includes('<script type="application/ld+json">'));
+    pagesOf(site).filter(
+      ([path, html]) => path.includes('/guides/') && html.includes('<script type="application/ld+json">'),
+    );
 
   it('leads from every step to a place of its page that is there', () => {
     expect(guides().length).toBeGreaterThan(6);
