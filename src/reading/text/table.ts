@@ -1,3 +1,4 @@
+import { CsvError, type InfoField, parse } from 'csv-parse/sync';
 import type { Place } from '../../core/diagnostic.ts';
 import type { Report } from '../report.ts';
 import { placeAt, type Source, wholeFile } from './source.ts';
@@ -41,28 +42,35 @@ export function readTable(source: Source, report: Report): Table | undefined {
   return uneven.length > 0 ? undefined : { source, header, rows };
 }
 
-/** `"…"` with quotes doubled inside it, or anything without a quote. */
-const patterns = {
-  ',': /[^\S\n]*(?:"((?:[^"]|"")*)"|([^",\n]*))[^\S\n]*/y,
-  ';': /[^\S\n]*(?:"((?:[^"]|"")*)"|([^";\n]*))[^\S\n]*/y,
-} as const;
-
 function readRows(source: Source, report: Report): readonly (readonly Cell[])[] | undefined {
   const { text } = source;
-  const mark = separatorOf(text);
-  const rows: Cell[][] = [[]];
-  for (let at = 0; at <= text.length; at++) {
-    const pattern = patterns[mark];
-    pattern.lastIndex = at;
-    const [whole, quoted, plain = ''] = pattern.exec(text)!;
-    const to = at + whole.length;
-    rows.at(-1)!.push({ text: (quoted?.replaceAll('""', '"') ?? plain).trim(), from: at, to });
-    const next = text[to];
-    if (next !== undefined && next !== mark && next !== '\n') return refuseQuote(source, to, report);
-    if (next === '\n') rows.push([]);
-    at = to;
+  const offsetOf = offsetsIn(text);
+  let from = 0;
+  const cast = (value: string, { bytes }: InfoField): Cell => {
+    const cell = { text: value.trim(), from: offsetOf(from), to: offsetOf(bytes) };
+    from = bytes + 1;
+    return cell;
+  };
+  const rules = {
+    cast,
+    trim: true,
+    relax_column_count: true,
+    delimiter: separatorOf(text),
+    record_delimiter: '\n',
+  };
+  try {
+    return parse(text, rules) as unknown as readonly (readonly Cell[])[];
+  } catch (trouble) {
+    if (!(trouble instanceof CsvError)) throw trouble;
+    return refuseQuote(source, offsetOf(from), report);
   }
-  return rows;
+}
+
+/** From bytes, in which the parser counts, to letters of the text; asked for rising ones. */
+function offsetsIn(text: string): (bytes: number) => number {
+  const bytes = new TextEncoder().encode(text);
+  const decoder = new TextDecoder();
+  return (upTo) => decoder.decode(bytes.subarray(0, upTo)).length;
 }
 
 function separatorOf(text: string): ',' | ';' {
@@ -74,6 +82,7 @@ function refuseEmpty(source: Source, report: Report): undefined {
   report({ code: 'table-empty', facts: { file: source.file } }, wholeFile(source.file));
 }
 
+/** In the cell from there on. */
 function refuseQuote(source: Source, at: number, report: Report): undefined {
   report({ code: 'table-quote-astray', facts: {} }, placeAt(source, at));
 }
