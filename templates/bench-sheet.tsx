@@ -5,7 +5,7 @@ import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords } from '../src/words/sheets.ts';
 import { benchBar } from './bench.tsx';
 import type { Markup } from './page.tsx';
-import { isSaid, said, shows } from './place.ts';
+import { blanks, isSaid, rowsOf, said, shows, where } from './place.ts';
 import { sheetCautions } from './sheet-cautions.tsx';
 import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';
 import { sheetMake } from './sheet-make.tsx';
@@ -55,7 +55,7 @@ function factsOf({ plan, line }: BenchSheetView): Markup {
   return (
     <dl class="facts">
       {facts.map(({ name, value }) => (
-        <div>
+        <div {...where(value.key, true)}>
           <dt {...shows(name)} />
           <dd {...shows(value)} />
         </div>
@@ -80,16 +80,22 @@ function clearTheBench({ guide, plan }: BenchSheetView): Markup {
         ))}
       </ul>
       <h2>{sheetWords.haveReady}</h2>
-      <ul class="ticks">
-        {plan.tools.map(({ name, need }) => (
-          <li>
-            {box()}{' '}
-            <span>
-              <span {...shows(name)} />, <span {...shows(need)} />
-            </span>
-          </li>
-        ))}
-      </ul>
+      <ul class="ticks" {...rowsOf('tools', plan.tools, toolTick, blankTool)} />
     </section>
   );
 }
+
+type Tool = BenchSheetView['plan']['tools'][number];
+
+function toolTick({ name, need }: Pick<Tool, 'name' | 'need'>): Markup {
+  return (
+    <li>
+      {box()}{' '}
+      <span>
+        <span {...shows(name)} />, <span {...shows(need)} />
+      </span>
+    </li>
+  );
+}
+
+const blankTool = blanks('name', 'need');

@@ -22,7 +22,9 @@ export function guideCutting({ plan, cutHref }: GuideView): Content {
     <>
       <p>{words.cuttingSay}</p>
       <p>
-        <a href={cutHref}>{words.cutSheet}</a>
+        <a href={cutHref} data-to-sheet="">
+          {words.cutSheet}
+        </a>
       </p>
     </>
   );

@@ -3,7 +3,7 @@ import { pageWords } from '../src/words/pages.ts';
 import { plannerWords } from '../src/words/planner.ts';
 import type { GuideView } from './guide-page.tsx';
 import type { Content, Markup } from './page.tsx';
-import { blanks, isSaid, rowsOf, said, shows } from './place.ts';
+import { blanks, isSaid, rowsOf, shows } from './place.ts';
 import { type PagePart, ways } from './ways.tsx';
 
 /** What the page is, on the mat: title, purpose, level, the sheet to print, the figures, and the ways down the page. */
@@ -29,13 +29,13 @@ export function guideHero(view: GuideView, parts: readonly PagePart[]): Markup {
         ) : null}
         {levelSwitch(view)}
         <p>
-          <a class="button" href={view.sheetHref}>
+          <a class="button" href={view.sheetHref} data-to-sheet="">
             {pageWords.guide.benchSheet}
           </a>
         </p>
         {toPrint(view)}
         <p class="sheets-of" data-if-changed="" hidden>
-          {said(plannerWords.sheets, { batch: view.batch })}
+          {plannerWords.sheets}
         </p>
       </div>
       {figures(view)}
@@ -54,7 +54,9 @@ function toPrint({ sheets = [], sheetHref }: GuideView): Content {
       <ul>
         {others.map(({ name, href }) => (
           <li>
-            <a href={href}>{name}</a>
+            <a href={href} data-to-sheet="">
+              {name}
+            </a>
           </li>
         ))}
       </ul>

@@ -4,7 +4,7 @@ import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords } from '../src/words/sheets.ts';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
-import { isSaid, shows } from './place.ts';
+import { blank, isSaid, rowsOf, shows } from './place.ts';
 import { type SheetFacts, box, sheetDocument, sheetHead, spanOf } from './sheet-frame.tsx';
 
 export interface RecordSheetView extends SheetFacts {
@@ -56,6 +56,7 @@ function models({ tables, models: numbers }: ShownRecord): Markup {
 
 /** What became of a model stands in the last table. */
 function modelTable(readings: readonly ShownReading[], numbers: readonly Shown[], isLast: boolean): Markup {
+  const row = (number: Shown): Markup => modelRow(number, readings, isLast);
   return scrolling(
     words.models,
     <table class="made">
@@ -86,25 +87,27 @@ function modelTable(readings: readonly ShownReading[], numbers: readonly Shown[]
           ) : null}
         </tr>
       </thead>
-      <tbody>
-        {numbers.map((number) => (
-          <tr>
-            <th scope="row" class="number" {...shows(number)} />
-            <td />
-            <td />
-            {readings.map(({ accept }) => (
-              <td class="value">{isSaid(accept) ? null : box()}</td>
-            ))}
-            {isLast ? (
-              <>
-                <td class="value">{box()}</td>
-                <td />
-              </>
-            ) : null}
-          </tr>
-        ))}
-      </tbody>
+      <tbody {...rowsOf('record.models', numbers, row, blank)} />
     </table>,
+  );
+}
+
+function modelRow(number: Shown, readings: readonly ShownReading[], isLast: boolean): Markup {
+  return (
+    <tr>
+      <th scope="row" class="number" {...shows(number)} />
+      <td />
+      <td />
+      {readings.map(({ accept }) => (
+        <td class="value">{isSaid(accept) ? null : box()}</td>
+      ))}
+      {isLast ? (
+        <>
+          <td class="value">{box()}</td>
+          <td />
+        </>
+      ) : null}
+    </tr>
   );
 }
 

@@ -3,7 +3,7 @@ import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Markup } from './page.tsx';
-import { isSaid, shows } from './place.ts';
+import { blank, isSaid, rowsOf, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
 
 /** Checks, a box a model below each question; those of runs and of the batch have one box. */
@@ -15,26 +15,35 @@ export function sheetChecks({ guide: { checks }, models }: BenchSheetView): Mark
       <h2>{words.checks}</h2>
       <p class="checks-say">{words.checksSay}</p>
       <ul class="asked">
-        {ofModels.map((check) => question(checkName(check), models))}
-        {question(words.keep, models)}
-        {others.map((check) => question(checkName(check), [check.of]))}
+        {ofModels.map((check) => question(checkName(check), ofEach(models)))}
+        {question(words.keep, ofEach(models))}
+        {others.map((check) => question(checkName(check), { children: [boxFor(check.of)] }))}
       </ul>
     </section>
   );
 }
 
+type Boxes = { readonly children: Markup[] };
+
+/** One box a model. */
+function ofEach(models: readonly Shown[]): Boxes {
+  return rowsOf('models', models, boxFor, blank);
+}
+
+function boxFor(one: Shown): Markup {
+  return (
+    <li>
+      {box()} <span {...shows(one)} />
+    </li>
+  );
+}
+
 /** What is asked, and a box for each thing that it is asked of. */
-function question(asks: Markup | string, of: readonly Shown[]): Markup {
+function question(asks: Markup | string, boxes: Boxes): Markup {
   return (
     <li>
       <p>{asks}</p>
-      <ul class="boxes">
-        {of.map((one) => (
-          <li>
-            {box()} <span {...shows(one)} />
-          </li>
-        ))}
-      </ul>
+      <ul class="boxes" {...boxes} />
     </li>
   );
 }

@@ -21,6 +21,16 @@ export interface SheetFacts {
   readonly batch: string;
   /** A code that leads to the guide's page; absent where the program has no address. */
   readonly code?: SheetCode;
+  /** What it follows the settings of its address with; absent where it is printed at once. */
+  readonly follows?: SheetFollows;
+}
+
+export interface SheetFollows {
+  /** The way to what the guide's page plans with. */
+  readonly data: string;
+  readonly level?: string;
+  /** What stands at the head of printed pages, with `{batch}` in it. */
+  readonly margin?: string;
 }
 
 export interface SheetCode {
@@ -58,10 +68,11 @@ export interface SheetFrame extends Pick<SheetFacts, 'language' | 'root' | 'back
   readonly defers: Shown;
   /** Below `styles/`, besides that of all sheets. */
   readonly style?: string;
+  readonly follows?: SheetFollows;
 }
 
 export function sheetOf(
-  { language, root, back, name, backTo, defers, style }: SheetFrame,
+  { language, root, back, name, backTo, defers, style, follows }: SheetFrame,
   { title, kind, script, controls, main, defersAbove }: SheetParts,
 ): Root {
   return documentOf(
@@ -77,9 +88,11 @@ export function sheetOf(
         <link rel="stylesheet" href={`${root}styles/${file}`} />
       ))}
       <link rel="stylesheet" href="head.css" />
-      {['bench.js', ...(script === undefined ? [] : [script])].map((file) => (
-        <script src={`${root}scripts/${file}`} defer />
-      ))}
+      {['bench.js', ...(follows ? ['sheet.js'] : []), ...(script === undefined ? [] : [script])].map(
+        (file) => (
+          <script src={`${root}scripts/${file}`} defer />
+        ),
+      )}
     </head>,
     <body>
       <nav class="on-screen" aria-label={pageWords.mainNav}>
@@ -90,7 +103,15 @@ export function sheetOf(
       </nav>
       <main>
         {controls ?? null}
-        <div class={`sheet ${kind}`}>{main}</div>
+        <div
+          class={`sheet ${kind}`}
+          data-plan-sheet={follows?.data}
+          data-level={follows?.level}
+          data-margin={follows?.margin}
+        >
+          {follows ? <p class="sheet-says" role="status" hidden /> : null}
+          {main}
+        </div>
       </main>
     </body>,
   );
@@ -108,7 +129,7 @@ interface HeadParts {
 
 /** What the sheet is, of which guide and batch, and what every sheet says: for training only. */
 export function sheetHead(facts: SheetFacts, { title, fields = [], more, withCode }: HeadParts): Markup {
-  const { guide, plan, batch } = facts;
+  const { guide, plan, line } = facts;
   return (
     <header class={withCode ? 'has-code' : undefined}>
       <div class="head-text">
@@ -118,7 +139,8 @@ export function sheetHead(facts: SheetFacts, { title, fields = [], more, withCod
           {guide.level ? <span class="level" {...shows(guide.level.name)} /> : null}
         </h1>
         <p class="under">
-          {[title, batch, guide.version.text].filter((text) => text !== '').join(' · ')}
+          {title} · <span {...shows(line.models)} />
+          {isSaid(guide.version) ? ` · ${guide.version.text}` : null}
           <strong {...shows(plan.trainingOnly)} />
         </p>
         {more ?? null}

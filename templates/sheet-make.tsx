@@ -1,14 +1,14 @@
 import type { StepProse } from '../src/rendering/step-prose.ts';
-import type { ShownCaution, ShownStep } from '../src/showing/shown.ts';
+import type { ShownCaution, ShownStep, ShownTake } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { sheetWords as words } from '../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
 import { benchTick } from './bench.tsx';
 import { alertSymbol } from './caution.tsx';
 import type { Content, Markup } from './page.tsx';
-import { isSaid, said, shows } from './place.ts';
+import { blanks, isSaid, rowsOf, said, shows, where } from './place.ts';
 import { sheetChecks } from './sheet-checks.tsx';
-import { box, spanOf } from './sheet-frame.tsx';
+import { box } from './sheet-frame.tsx';
 
 /**
  * The steps in two columns, each with room for reading and times below it, then the checks. What can hurt stands above the acts of its
@@ -32,9 +32,10 @@ export function sheetMake(view: BenchSheetView): Markup {
 function stepBlock(step: ShownStep, prose: StepProse | undefined, view: BenchSheetView): Markup {
   const { number, heading, runs } = step;
   return (
-    <article class="step">
+    <article class="step" {...where(`lines[0].steps.${step.id}`, true)}>
       <h3>
-        <span class="n" {...shows(number)} /> <span {...shows(heading)} /> {spanOf(runs, 'runs')}
+        <span class="n" {...shows(number)} /> <span {...shows(heading)} />{' '}
+        <span class="runs" {...shows(runs)} {...where(runs.key, isSaid(runs))} />
       </h3>
       {step.cautions.map((caution) => cautionLine(caution, view))}
       {careful(step, prose)}
@@ -82,23 +83,27 @@ function careful({ controls, limit, also }: ShownStep, prose: StepProse | undefi
   );
 }
 
-function takes({ takes: all }: ShownStep): Content {
+function takes({ id, takes: all }: ShownStep): Content {
   if (all.length === 0) return null;
+  return <ul class="takes" {...rowsOf(`lines[0].steps.${id}.takes`, all, taken, blankTaken)} />;
+}
+
+type Taken = Pick<ShownTake, 'amount' | 'unit' | 'name'>;
+
+function taken({ amount, unit, name }: Taken): Markup {
   return (
-    <ul class="takes">
-      {all.map(({ amount, unit, name }) => (
-        <li>
-          <b>
-            <span {...shows(amount)} />
-            {isSaid(unit) ? '\u00a0' : null}
-            {isSaid(unit) ? <span {...shows(unit)} /> : null}
-          </b>{' '}
-          <span {...shows(name)} />
-        </li>
-      ))}
-    </ul>
+    <li>
+      <b>
+        <span {...shows(amount)} />
+        {'\u00a0'}
+        <span {...shows(unit)} />
+      </b>{' '}
+      <span {...shows(name)} />
+    </li>
   );
 }
+
+const blankTaken = blanks('amount', 'unit', 'name');
 
 /** Exact settings, each with a box to tick. */
 function settings({ settings: all }: ShownStep): Content {
@@ -132,7 +137,7 @@ function wait(step: ShownStep): Content {
   return (
     <p class="wait">
       <b>{said(words.wait, { time: waits.time.text })}</b>{' '}
-      {isSaid(notBefore) ? <span {...shows(notBefore)} /> : null}
+      <span {...shows(notBefore)} {...where(notBefore.key, isSaid(notBefore))} />
     </p>
   );
 }

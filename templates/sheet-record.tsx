@@ -2,7 +2,7 @@ import { sheetWords as words } from '../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
-import { said } from './place.ts';
+import { shows } from './place.ts';
 
 const emptyRows = ['first', 'second'] as const;
 
@@ -53,7 +53,8 @@ function changes(): Markup {
   );
 }
 
-function handOver({ batch }: BenchSheetView): Markup {
+function handOver({ line }: BenchSheetView): Markup {
+  const [before, after] = words.of.split('{batch}');
   return (
     <>
       <h2>
@@ -61,8 +62,9 @@ function handOver({ batch }: BenchSheetView): Markup {
       </h2>
       <ul class="fields sign">
         <li>
-          {words.kept} <span class="blank" /> {words.rejected} <span class="blank" />{' '}
-          {said(words.of, { batch })}
+          {words.kept} <span class="blank" /> {words.rejected} <span class="blank" /> {before}
+          <span {...shows(line.models)} />
+          {after}
         </li>
         <li>{words.maker}</li>
         <li>{words.checker}</li>

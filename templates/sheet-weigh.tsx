@@ -3,7 +3,7 @@ import { sheetWords as words } from '../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
-import { isSaid, shows } from './place.ts';
+import { blanks, rowsOf, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
 
 /** What to measure out, with room for what was measured, its lot, and who did and checked it. */
@@ -38,20 +38,22 @@ export function sheetWeigh({ line }: BenchSheetView): Content {
               </th>
             </tr>
           </thead>
-          <tbody>{line.materials.map(row)}</tbody>
+          <tbody {...rowsOf('lines[0].materials', line.materials, row, blankRow)} />
         </table>,
       )}
     </section>
   );
 }
 
-function row({ name, total, note, ingredientOf }: ShownMaterial): Markup {
+type Row = Pick<ShownMaterial, 'name' | 'total' | 'note' | 'ingredientOf'>;
+
+function row({ name, total, note, ingredientOf }: Row): Markup {
   return (
-    <tr class={ingredientOf === undefined ? undefined : 'ingredient'}>
+    <tr data-in={ingredientOf}>
       <td class="tick-cell">{box()}</td>
       <th scope="row">
         <span {...shows(name)} />
-        {isSaid(note) ? <span class="note" {...shows(note)} /> : null}
+        <span class="note" {...shows(note)} />
       </th>
       <td class="target" {...shows(total)} />
       <td />
@@ -60,4 +62,8 @@ function row({ name, total, note, ingredientOf }: ShownMaterial): Markup {
       <td />
     </tr>
   );
+}
+
+function blankRow(key: string): Row {
+  return { ingredientOf: '{ingredientOf}', ...blanks('name', 'total', 'note')(key) };
 }

@@ -6,11 +6,12 @@ import type {
   ShownSupplier,
   ShownToolToBuy,
 } from '../src/showing/shown-sheets.ts';
+import type { Shown } from '../src/showing/shown.ts';
 import { sheetWords } from '../src/words/sheets.ts';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
-import { isSaid, shows } from './place.ts';
-import { type SheetFacts, box, sheetDocument, sheetHead, spanOf } from './sheet-frame.tsx';
+import { blank, blanks, isSaid, rowsOf, shows, where } from './place.ts';
+import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';
 
 export interface ShoppingSheetView extends SheetFacts {
   readonly list: ShownShoppingList;
@@ -21,6 +22,8 @@ const { shopping: words } = sheetWords;
 /** What to order from whom: one table a supplier, a box to tick when ordered and one when it is there. */
 export function shoppingSheet(view: ShoppingSheetView): Root {
   const { list } = view;
+  const hasCodes = list.suppliers.some(({ orders }) => orders.some(({ code }) => isSaid(code)));
+  const supplier = (one: ShownSupplier, key: string): Markup => supplierPart(one, key, hasCodes);
   return sheetDocument(view, {
     title: words.title,
     kind: 'shopping-sheet',
@@ -32,12 +35,13 @@ export function shoppingSheet(view: ShoppingSheetView): Root {
         })}
         <p class="how">{words.say}</p>
         {notes(list)}
-        {list.suppliers.length > 0 ? list.suppliers.map(supplierPart) : <p>{words.nothing}</p>}
+        <div {...rowsOf('list.suppliers', list.suppliers, supplier, blankSupplier)} />
+        {list.suppliers.length > 0 ? null : <p>{words.nothing}</p>}
         <p class="total">
           <span>{words.total}</span> <b {...shows(list.total)} />
         </p>
-        {list.others.length > 0 ? othersPart(list.others) : null}
-        {list.tools.length > 0 ? toolsPart(list.tools) : null}
+        {othersPart(list.others)}
+        {toolsPart(list.tools)}
         <p class="defers" {...shows(view.plan.defers)} />
       </>
     ),
@@ -45,27 +49,23 @@ export function shoppingSheet(view: ShoppingSheetView): Root {
 }
 
 function notes({ notes: all }: ShownShoppingList): Content {
-  if (all.length === 0) return null;
+  const row = (note: Shown): Markup => <li {...shows(note)} />;
   return (
-    <section class="notes">
+    <section class="notes" {...where('list.notes', all.length > 0)}>
       <h2>{words.before}</h2>
-      <ul>
-        {all.map((note) => (
-          <li {...shows(note)} />
-        ))}
-      </ul>
+      <ul {...rowsOf('list.notes', all, row, blank)} />
     </section>
   );
 }
 
-function supplierPart(supplier: ShownSupplier): Markup {
+function supplierPart(supplier: ShownSupplier, key: string, hasCodes: boolean): Markup {
   const { name, when, orders } = supplier;
-  const hasCodes = orders.some(({ code }) => isSaid(code));
+  const row = (order: ShownOrder): Markup => orderRow(order, hasCodes);
   return (
     <section class="supplier">
       <h2>
         <span {...shows(name)} />
-        {isSaid(when) ? <small {...shows(when)} /> : null}
+        <small {...shows(when)} />
       </h2>
       {scrolling(
         name.text,
@@ -101,7 +101,7 @@ function supplierPart(supplier: ShownSupplier): Markup {
               </th>
             </tr>
           </thead>
-          <tbody>{orders.map((order) => orderRow(order, hasCodes))}</tbody>
+          <tbody {...rowsOf(`${key}.orders`, orders, row, blankOrder)} />
         </table>,
       )}
       {sums(supplier)}
@@ -118,15 +118,15 @@ function orderRow(order: ShownOrder, hasCodes: boolean): Markup {
       <td class="packs" {...shows(packs)} />
       <th scope="row">
         <b {...shows(name)} />
-        {spanOf(must, 'must')}
-        {spanOf(beside, 'must')}
+        <span class="must" {...shows(must)} />
+        <span class="must" {...shows(beside)} />
       </th>
       {hasCodes ? <td {...shows(code)} /> : null}
       <td class="end" {...shows(price)} />
       <td class="end cost" {...shows(cost)} />
       <td class="end">
         <span {...shows(needed)} />
-        {spanOf(fromStock, 'must')}
+        <span class="must" {...shows(fromStock)} />
       </td>
       <td class="end" {...shows(left)} />
     </tr>
@@ -151,7 +151,7 @@ function sums({ goods, delivery, sum }: ShownSupplier): Markup {
 
 function othersPart(others: readonly ShownNotBought[]): Markup {
   return (
-    <section class="others">
+    <section class="others" {...where('list.others', others.length > 0)}>
       <h2>
         {words.others} <small>{words.othersSay}</small>
       </h2>
@@ -173,20 +173,7 @@ function othersPart(others: readonly ShownNotBought[]): Markup {
               </th>
             </tr>
           </thead>
-          <tbody>
-            {others.map(({ name, must, needed, why, left }) => (
-              <tr>
-                <td class="tick-cell">{box()}</td>
-                <th scope="row">
-                  <b {...shows(name)} />
-                  {spanOf(must, 'must')}
-                </th>
-                <td class="end" {...shows(needed)} />
-                <td {...shows(why)} />
-                <td class="end" {...shows(left)} />
-              </tr>
-            ))}
-          </tbody>
+          <tbody {...rowsOf('list.others', others, otherRow, blankOther)} />
         </table>,
       )}
     </section>
@@ -195,7 +182,7 @@ function othersPart(others: readonly ShownNotBought[]): Markup {
 
 function toolsPart(tools: readonly ShownToolToBuy[]): Markup {
   return (
-    <section class="others">
+    <section class="others" {...where('list.tools', tools.length > 0)}>
       <h2>
         {words.tools} <small>{words.toolsSay}</small>
       </h2>
@@ -214,18 +201,60 @@ function toolsPart(tools: readonly ShownToolToBuy[]): Markup {
               </th>
             </tr>
           </thead>
-          <tbody>
-            {tools.map(({ name, count, price }) => (
-              <tr>
-                <td class="tick-cell">{box()}</td>
-                <th scope="row" {...shows(name)} />
-                <td class="end" {...shows(count)} />
-                <td class="end" {...shows(price)} />
-              </tr>
-            ))}
-          </tbody>
+          <tbody {...rowsOf('list.tools', tools, toolRow, blankTool)} />
         </table>,
       )}
     </section>
   );
+}
+
+type Other = Omit<ShownNotBought, 'material'>;
+
+function otherRow({ name, must, needed, why, left }: Other): Markup {
+  return (
+    <tr>
+      <td class="tick-cell">{box()}</td>
+      <th scope="row">
+        <b {...shows(name)} />
+        <span class="must" {...shows(must)} />
+      </th>
+      <td class="end" {...shows(needed)} />
+      <td {...shows(why)} />
+      <td class="end" {...shows(left)} />
+    </tr>
+  );
+}
+
+function toolRow({ name, count, price }: Omit<ShownToolToBuy, 'id'>): Markup {
+  return (
+    <tr>
+      <td class="tick-cell">{box()}</td>
+      <th scope="row" {...shows(name)} />
+      <td class="end" {...shows(count)} />
+      <td class="end" {...shows(price)} />
+    </tr>
+  );
+}
+
+const blankOther = blanks('name', 'must', 'needed', 'why', 'left');
+const blankTool = blanks('name', 'count', 'price');
+
+function blankOrder(key: string): ShownOrder {
+  const texts = blanks(
+    'name',
+    'must',
+    'packs',
+    'code',
+    'price',
+    'cost',
+    'needed',
+    'fromStock',
+    'left',
+    'beside',
+  )(key);
+  return { material: '', ...texts };
+}
+
+function blankSupplier(key: string): ShownSupplier {
+  return { ...blanks('name', 'when', 'goods', 'delivery', 'sum')(key), orders: [] };
 }

@@ -1,10 +1,12 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import type { Site } from '../../templates/page.tsx';
-import type { SheetFacts } from '../../templates/sheet-frame.tsx';
+import { given } from '../core/given.ts';
+import type { SheetFacts, SheetFollows } from '../../templates/sheet-frame.tsx';
 import { rootFrom } from './paths.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import { sheetCode } from './sheet-code.ts';
+import { type HeadWords, marginTitle } from './sheet-margins.ts';
 import { webAddress } from './web-address.ts';
 
 /** What the sheets of one guide at one level are made of. */
@@ -22,8 +24,13 @@ export interface SheetContext {
 }
 export type Paper = 'A4' | 'Letter';
 
-/** What every sheet shares, from its own folder below the guide's. */
-export function sheetFacts({ planned, site, workspace, query }: SheetContext, id: string): SheetFacts {
+/**
+ * What every sheet shares, from its own folder below the guide's.
+ *
+ * @param words  Of the margins of its printed pages, if it has any.
+ */
+export function sheetFacts(context: SheetContext, id: string, words?: HeadWords): SheetFacts {
+  const { planned, site, workspace, query, isFixed } = context;
   const { guide, plan, line, batch, folder } = planned;
   const address = webAddress(workspace.program, planned);
   return {
@@ -35,5 +42,16 @@ export function sheetFacts({ planned, site, workspace, query }: SheetContext, id
     line,
     batch,
     ...(address === undefined ? {} : { code: sheetCode(address, query) }),
+    ...(isFixed ? {} : { follows: followsOf(planned, words) }),
   };
+}
+
+/** A sheet of a site follows the settings that its address has. */
+function followsOf(planned: PlannedGuide, words: HeadWords | undefined): SheetFollows {
+  const { isUsual, level } = planned;
+  return given<SheetFollows>({
+    data: `${isUsual ? '' : '../'}../planner-data.js`,
+    level,
+    margin: words && marginTitle(planned, words, '{batch}'),
+  });
 }

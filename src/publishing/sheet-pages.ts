@@ -82,7 +82,7 @@ function hasPatterns({ line, written, computed }: PlannedGuide): boolean {
 function benchFiles(context: SheetContext): Files {
   const { planned, read } = context;
   const sheet = benchSheet({
-    ...sheetFacts(context, 'bench-sheet'),
+    ...sheetFacts(context, 'bench-sheet', sheetWords),
     models: modelNumbers('models', planned.made),
     cautions: showBenchCautions('bench', planned.line),
     steps: renderSheetProse(planned, read.documents[planned.written.id]!).steps,
@@ -95,7 +95,10 @@ function benchFiles(context: SheetContext): Files {
 
 function cuttingFiles(context: SheetContext): Files {
   const { plan, line } = context.planned;
-  const sheet = cuttingSheet({ ...sheetFacts(context, 'cutting-plan'), cautions: cutCautions(plan, line) });
+  const sheet = cuttingSheet({
+    ...sheetFacts(context, 'cutting-plan', sheetWords.cutting),
+    cautions: cutCautions(plan, line),
+  });
   return new Map([
     ['index.html', htmlBytes(sheet)],
     ['head.css', sheetMargins(context, sheetWords.cutting)],
@@ -104,7 +107,7 @@ function cuttingFiles(context: SheetContext): Files {
 
 function shoppingFiles(context: SheetContext): Files {
   const list = showShoppingList('list', context.planned.computed, context.workspace);
-  const sheet = shoppingSheet({ ...sheetFacts(context, 'shopping-list'), list });
+  const sheet = shoppingSheet({ ...sheetFacts(context, 'shopping-list', sheetWords.shopping), list });
   return new Map([
     ['index.html', htmlBytes(sheet)],
     ['head.css', sheetMargins(context, sheetWords.shopping)],
@@ -113,7 +116,7 @@ function shoppingFiles(context: SheetContext): Files {
 
 function recordFiles(context: SheetContext): Files {
   const record = showRecord('record', context.planned.computed, 0, context.workspace);
-  const sheet = recordSheet({ ...sheetFacts(context, 'batch-record'), record });
+  const sheet = recordSheet({ ...sheetFacts(context, 'batch-record', sheetWords.record), record });
   return new Map([
     ['index.html', htmlBytes(sheet)],
     ['head.css', sheetMargins(context, sheetWords.record)],

@@ -9,7 +9,6 @@ import { stepName } from './names.ts';
 import { type ShownCare, showInUse } from './show-in-use.ts';
 import { type ShownOrigin, showOrigin } from './show-origin.ts';
 import { type Shown, shown } from './shown.ts';
-import { showSetting } from './temperatures.ts';
 
 /** What a guide says apart from any batch: its record, its checks, its life after the build. */
 export interface ShownGuide extends ShownOrigin {
@@ -53,7 +52,7 @@ export function showGuide(at: GuideAt, workspace: Workspace): ShownGuide {
     trains: shown('guide.trains', properly(at.trains ?? '')),
     ...showOrigin('guide', at),
     electrosurgery: shown('guide.electrosurgery', electrosurgeryText(at)),
-    checks: at.checks.map((check, i) => showCheck(`guide.checks[${i}]`, check, at, workspace)),
+    checks: at.checks.map((check, i) => showCheck(`guide.checks[${i}]`, check, at)),
     inUse: showInUse('guide.inUse', at, workspace),
   };
 }
@@ -65,12 +64,12 @@ function electrosurgeryText({ electrosurgery: { allowed, said } }: GuideAt): str
 
 type CheckAt = GuideAt['checks'][number];
 
-function showCheck(key: string, check: CheckAt, at: GuideAt, workspace: Workspace): ShownCheck {
+function showCheck(key: string, check: CheckAt, at: GuideAt): ShownCheck {
   const { id, after, each, like, unlike, ifNot } = check;
   return {
     id,
     what: shown(`${key}.what`, capital(properly(check.measure ?? check.ask ?? ''))),
-    target: shown(`${key}.target`, showSetting(check.target?.text ?? '', workspace)),
+    target: shown(`${key}.target`, properly(check.target?.text ?? '')),
     ...(after === undefined
       ? {}
       : { after: { step: after, heading: shown(`${key}.after`, stepName(at, after)) } }),

@@ -58,5 +58,5 @@ export const plannerWords = {
   old: 'The numbers on this page are still those from before this change.',
   failed: 'This could not be worked out: a fault of this page.',
   notLoaded: 'The part of this page that works it out did not load.',
-  sheets: 'The printed sheets are for {batch}, as published, whatever is set below.',
+  sheets: 'The sheets follow what is set below; labels and patterns are as published.',
 } as const;

@@ -20,6 +20,14 @@ export function carryAlong(page: Document, query: string, level: string): void {
   }
 }
 
+/** The ways to the sheets carry them too: a sheet follows what its address says. */
+export function carryToSheets(page: Document, query: string): void {
+  for (const link of page.querySelectorAll('a[data-to-sheet]')) {
+    const [path = ''] = link.getAttribute('href')!.split('?');
+    link.setAttribute('href', query === '' ? path : `${path}?${query}`);
+  }
+}
+
 /** Copies the address; where a browser does not let it, the sentence holds it to be copied by hand. */
 export async function copyAddress(page: Document): Promise<string> {
   try {

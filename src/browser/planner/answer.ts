@@ -2,6 +2,7 @@ import type { InPieces } from '../../core/in-pieces.ts';
 import { advising } from '../../core/plan/compare/advised.ts';
 import { curving } from '../../core/plan/compare/curve.ts';
 import type { Question } from '../../core/plan/compare/with-change.ts';
+import type { Workspace } from '../../core/model/workspace.ts';
 import type { OwnSettings } from '../../core/plan/own/own-settings.ts';
 import type { PageData } from '../../core/plan/own/page-data.ts';
 import { questionOf } from '../../core/plan/own/question-of.ts';
@@ -25,6 +26,9 @@ export interface Refused {
 /** A plan, and what other sizes of its batch cost, still to be worked out: that is several times the work of the plan. */
 export interface FirstAnswer {
   readonly plan: ShownPlan;
+  /** The same, exact and unworded, and what it was made of: for the sheets. */
+  readonly computed: Plan;
+  readonly workspace: Workspace;
   readonly curve: InPieces<ShownCurve | undefined>;
 }
 
@@ -44,7 +48,8 @@ export function* answeringFirst(data: PageData, own: OwnSettings): InPieces<Firs
   if ('refused' in made) return { refused: made.refused.map(showRefusal) };
   const plan = yield* advising(question, made);
   yield;
-  return { plan: yield* showingPlan(plan, workspace), curve: showingCurve(question, plan) };
+  const shown = yield* showingPlan(plan, workspace);
+  return { plan: shown, computed: plan, workspace, curve: showingCurve(question, plan) };
 }
 
 /** Of one line alone: what other sizes of the batch of several would be, nobody has said. */

@@ -1,6 +1,6 @@
 import type { ShownCurve } from '../../showing/shown-what-if.ts';
 import { plannerWords as words } from '../../words/planner.ts';
-import { carryAlong, copyAddress, writeAddress } from './address.ts';
+import { carryAlong, carryToSheets, copyAddress, writeAddress } from './address.ts';
 import type { FirstAnswer, Refused } from './answer.ts';
 import { fieldNames, markWrong, setFields } from './fields.ts';
 import { keepSettings, keptSettings, storageKey } from './kept-settings.ts';
@@ -118,6 +118,7 @@ async function workOut(planning: Planning): Promise<void> {
 function keep(query: string, { page, panel, key }: Planning): void {
   writeAddress(page, query);
   carryAlong(page, query, panel.level);
+  carryToSheets(page, query);
   keepSettings(key, panel.level, query);
   markChanged(panel, query !== '');
 }

@@ -1,0 +1,3 @@
+import { followSettings } from './sheet/follow-settings.ts';
+
+void followSettings(document);
