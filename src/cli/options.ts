@@ -11,6 +11,7 @@ import {
 import { readPeople } from '../core/plan/cohort/read-people.ts';
 import { readRatio, readShare } from '../core/quantity/read.ts';
 import { sheetWords } from '../words/sheets.ts';
+import { teachingWords } from '../words/teaching.ts';
 import type { CommandName } from './command.ts';
 
 const text: Reader<string> = (written) => (written === '' ? undefined : written);
@@ -32,11 +33,11 @@ const times: Reader<string> = (written) => {
 
 const day: Reader<string> = (written) => (isDay(written) ? written : undefined);
 
-type SheetId = keyof typeof sheetWords.names;
+export type SheetName = keyof typeof sheetWords.names | keyof typeof teachingWords.sheets;
 
-/** `bench-sheet,labels`: some of the sheets of a guide, each once. */
-const sheetIds: Reader<readonly SheetId[]> = (written) => {
-  const known = Object.keys(sheetWords.names) as readonly SheetId[];
+/** `bench-sheet,labels`: some of the sheets of a guide or a module, each once. */
+const sheetNames: Reader<readonly SheetName[]> = (written) => {
+  const known = Object.keys({ ...sheetWords.names, ...teachingWords.sheets }) as readonly SheetName[];
   const asked = written.split(',').map((name) => known.find((id) => id === name.trim()));
   return asked.every((id) => id !== undefined) ? [...new Set(asked)] : undefined;
 };
@@ -61,7 +62,7 @@ export const readers = {
   paper: oneOf('A4', 'Letter'),
   people: readPeople,
   'ready-by': readTime,
-  sheets: sheetIds,
+  sheets: sheetNames,
   spares: share,
   start: readTime,
   stock: text,

@@ -3,7 +3,14 @@ import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve } from 'node:path';
 import { makePlan } from '../index.ts';
 import { advised } from '../core/plan/compare/advised.ts';
-import { type PlanToPrint, type SheetToPrint, printFiles } from '../publishing/print-files.ts';
+import type { Plan } from '../core/plan/result.ts';
+import {
+  type PlanToPrint,
+  type PrintFiles,
+  type SheetToPrint,
+  printFiles,
+  printModule,
+} from '../publishing/print-files.ts';
 import { shippedFiles } from '../publishing/shipped.ts';
 import type { Files } from '../publishing/site.ts';
 import { fill, listed } from '../showing/fill.ts';
@@ -21,7 +28,7 @@ import { type Progress, progressOn } from './progress.ts';
 import { ask, type Asked, refuse, sayFindings } from './question.ts';
 import type { ExitStatus, World } from './world.ts';
 
-/** The sheets of guides as PDFs. Their names go to standard output, findings to standard error. */
+/** The sheets of guides, or of a module, as PDFs. Their names go to standard output, findings to standard error. */
 export const print: Command = {
   name: 'print',
   options: [
@@ -29,9 +36,11 @@ export const print: Command = {
     'builders',
     'effort',
     'good-until',
+    'instructors',
     'margin',
     'out',
     'paper',
+    'people',
     'ready-by',
     'sheets',
     'spares',
@@ -59,25 +68,31 @@ function sayNoBrowser(world: World): ExitStatus {
 async function printAsked(asked: Asked, chromium: string, call: Call, world: World): Promise<ExitStatus> {
   const progress = progressOn(world);
   progress.say(outcomeWords.planning);
-  const plans = plansOf(asked, call);
+  const made = sheetsOf(asked, call);
   progress.done();
-  if ('refused' in plans) return refuse([...asked.findings, ...plans.refused], call, world);
+  if ('refused' in made) return refuse([...asked.findings, ...made.refused], call, world);
   sayFindings(asked.findings, call, world);
-  const { workspace } = asked.question;
-  const { paper = workspace.program.paper, sheets: wanted } = call.values;
-  const made = printFiles({ ...asked.read, workspace }, plans, paper, wanted);
-  if (made.sheets.length === 0) return sayNoSheets(asked, wanted ?? [], world);
+  if (made.sheets.length === 0) return sayNoSheets(asked, call.values.sheets ?? [], world);
+  const out = resolve(world.folder, call.values.out ?? 'sheets');
   const status = await inFolderOfItsOwn((folder) =>
-    printInto(
-      folder,
-      made,
-      { chromium, progress, out: resolve(world.folder, call.values.out ?? 'sheets') },
-      world,
-    ),
+    printInto(folder, made, { chromium, progress, out }, world),
   );
-  const impossible = plans.filter(({ plan }) => isImpossible(plan));
-  for (const { plan } of impossible) sayNoSchedule(plan, workspace, world);
-  return impossible.length > 0 ? 3 : status;
+  for (const plan of made.impossible) sayNoSchedule(plan, asked.question.workspace, world);
+  return made.impossible.length > 0 ? 3 : status;
+}
+
+/** The sheets of a module's session, or of each guide by itself; or all that is refused of them. */
+function sheetsOf(
+  asked: Asked,
+  call: Call,
+): (PrintFiles & { readonly impossible: readonly Plan[] }) | { readonly refused: Asked['findings'] } {
+  const { workspace, session, settings } = asked.question;
+  const { paper = workspace.program.paper, sheets: wanted } = call.values;
+  if (session) return { ...printModule(session, workspace, settings.today, paper, wanted), impossible: [] };
+  const plans = plansOf(asked, call);
+  if ('refused' in plans) return plans;
+  const impossible = plans.map(({ plan }) => plan).filter(isImpossible);
+  return { ...printFiles({ ...asked.read, workspace }, plans, paper, wanted), impossible };
 }
 
 /** Each line of the demand by itself; or all that is refused of them. */
@@ -99,7 +114,8 @@ function plansOf(
 }
 
 function sayNoSheets({ question }: Asked, wanted: readonly string[], world: World): ExitStatus {
-  const guides = listed([...new Set(question.demand.map(({ guide }) => guide))]);
+  const { demand, session } = question;
+  const guides = session?.module.id ?? listed([...new Set(demand.map(({ guide }) => guide))]);
   return sayFaults(world, [fault('no-such-sheet', { guides, sheets: listed(wanted) })], 'print');
 }
 

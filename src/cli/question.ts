@@ -71,7 +71,7 @@ async function askIn(
 ): Promise<Asked | { readonly status: ExitStatus }> {
   const read = await readWorkspace(folder);
   const { workspace, unread } = read;
-  const module = workspace && command === 'plan' ? moduleNamed(demand, workspace.modules, unread) : undefined;
+  const module = workspace && moduleNamed(demand, workspace.modules, unread);
   const faults = workspace ? faultsOf(module, demand, call, read, workspace) : [];
   if (faults.length > 0) return { status: sayFaults(world, faults, command) };
   const named = module === undefined ? demand.map(({ guide }) => guide) : guidesOf(module, workspace);

@@ -13,7 +13,7 @@ import type { ModuleContext } from './module-context.ts';
 import { moduleJsonLd } from './module-data.ts';
 import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
 import { isForStaff, renderModuleProse } from './module-prose.ts';
-import { moduleSheetFiles } from './module-sheets.ts';
+import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
 import { rootFrom, safeFileName } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
 import { picturesOf } from './published-pictures.ts';
@@ -60,7 +60,7 @@ function filesOf(planned: PlannedModule, context: ModuleContext): Files {
   const isForStaff = edition === 'staff';
   return new Map([
     ...traineeFiles(planned, parts, context),
-    ...moduleSheetFiles(parts, isForStaff, site.language, site.program),
+    ...moduleSheetFiles(parts, moduleSheetIds(parts, isForStaff), site),
     ...(isForStaff ? sessionFiles(planned, parts, context) : []),
   ]);
 }

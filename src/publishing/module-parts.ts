@@ -4,7 +4,7 @@ import { type ShownModel, showModel } from '../showing/module/show-models.ts';
 import { type ShownModule, showModule } from '../showing/module/show-module.ts';
 import { showDay } from '../showing/module/show-day.ts';
 import { type ShownTeaching, showTeaching } from '../showing/module/show-teaching.ts';
-import { showSession } from '../showing/session/show-session.ts';
+import { type SessionDay, showSession } from '../showing/session/show-session.ts';
 import type { ShownSession } from '../showing/session/shown-session.ts';
 import type { ShownPlan } from '../showing/shown.ts';
 import type { PlannedModule } from './planned-modules.ts';
@@ -22,14 +22,19 @@ export interface ShownModuleParts {
   readonly matrix: ShownMatrix;
 }
 
-export function showModuleParts(planned: PlannedModule, workspace: Workspace): ShownModuleParts {
+/** @param day  When the session is, where that is known. */
+export function showModuleParts(
+  planned: PlannedModule,
+  workspace: Workspace,
+  day: SessionDay = {},
+): ShownModuleParts {
   const { module, folder, cohort, guides, plan } = planned;
   return {
     folder,
     module: showModule(module),
     day: showDay(module, cohort.agenda),
     models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
-    session: showSession(module, cohort, workspace),
+    session: showSession(module, cohort, workspace, day),
     ...(plan ? { plan } : {}),
     teaching: showTeaching(module),
     matrix: showMatrix(module),

@@ -9,6 +9,7 @@ import { handOut, matrixSheet, sessionPlanSheet, timetableSheet } from '../../te
 import { surveySheets } from '../../templates/survey-sheets.tsx';
 import type { ShownModuleParts } from './module-parts.ts';
 import { rootFrom } from './paths.ts';
+import type { Paper } from './sheet-context.ts';
 import type { Files } from './site.ts';
 
 export type ModuleSheetId = keyof typeof teachingWords.sheets;
@@ -57,30 +58,40 @@ export function moduleSheetIds(parts: ShownModuleParts, isForStaff: boolean): re
   });
 }
 
-/** The sheets of a module by path below its folder, each in a folder of its name. */
+/** What the pages of a module's sheets are. */
+interface Printed {
+  /** BCP 47. */
+  readonly language: string;
+  readonly program: string;
+  /** Known where they are printed at once; else the reader's printer decides. */
+  readonly paper?: Paper;
+}
+
+/** Sheets of a module by path below its folder, each in a folder of its name. */
 export function moduleSheetFiles(
   parts: ShownModuleParts,
-  isForStaff: boolean,
-  language: string,
-  program: string,
+  ids: readonly ModuleSheetId[],
+  printed: Printed,
 ): Files {
+  const { language } = printed;
   return new Map(
-    moduleSheetIds(parts, isForStaff).flatMap((id) => {
+    ids.flatMap((id) => {
       const place = { language, root: rootFrom(`${parts.folder}/${id}`), back: '../index.html' };
       return [
         [`${id}/index.html`, htmlBytes(sheets[id].make(parts, place))] as const,
-        [`${id}/head.css`, margins(parts, id, program)] as const,
+        [`${id}/head.css`, margins(parts, id, printed)] as const,
       ];
     }),
   );
 }
 
-function margins({ module }: ShownModuleParts, id: ModuleSheetId, program: string): Uint8Array {
+function margins({ module }: ShownModuleParts, id: ModuleSheetId, { program, paper }: Printed): Uint8Array {
   const texts = { module: module.title.text, sheet: teachingWords.sheets[id].toLowerCase() };
   const version = module.version.text;
   const title =
     version === ''
       ? fill(teachingWords.headNoVersion, texts)
       : fill(teachingWords.head, { ...texts, version });
-  return new TextEncoder().encode(pageMargins({ title, program, page: sheetWords.page }));
+  const style = pageMargins({ title, program, page: sheetWords.page, ...(paper ? { paper } : {}) });
+  return new TextEncoder().encode(style);
 }

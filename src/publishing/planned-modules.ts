@@ -54,7 +54,8 @@ function inTeachingOrder(modules: readonly Module[]): readonly Module[] {
   );
 }
 
-function guidesOf(
+/** The guides of a module's stations at their levels, each once, in the order of the stations. */
+export function guidesOf(
   { stations }: Module,
   workspace: Workspace,
   guides: readonly PlannedGuide[],

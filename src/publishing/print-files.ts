@@ -1,8 +1,17 @@
+import type { Module } from '../core/model/module.ts';
+import type { IsoDate } from '../core/model/values.ts';
+import type { Workspace } from '../core/model/workspace.ts';
+import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
+import { makePlan } from '../core/plan/plan.ts';
 import type { Plan } from '../core/plan/result.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
-import { plannedGuide } from './planned-guides.ts';
+import type { SessionDay } from '../showing/session/show-session.ts';
+import { showModuleParts } from './module-parts.ts';
+import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
+import { type PlannedGuide, plannedGuide } from './planned-guides.ts';
+import { guidesOf } from './planned-modules.ts';
 import type { Paper } from './sheet-context.ts';
-import { type SheetId, sheetLinks, sheetPages } from './sheet-pages.ts';
+import { sheetLinks, sheetPages } from './sheet-pages.ts';
 import type { Files } from './site.ts';
 
 /** A sheet to make a PDF of. */
@@ -34,7 +43,7 @@ export function printFiles(
   read: ReadWorkspace & { readonly workspace: NonNullable<ReadWorkspace['workspace']> },
   plans: readonly PlanToPrint[],
   paper: Paper,
-  wanted?: readonly SheetId[],
+  wanted?: readonly string[],
 ): PrintFiles {
   const all = plans.map((plan) => sheetsOfPlan(read, plan, paper, wanted));
   return {
@@ -47,16 +56,62 @@ function sheetsOfPlan(
   read: Parameters<typeof printFiles>[0],
   { plan, query }: PlanToPrint,
   paper: Paper,
-  wanted?: readonly SheetId[],
+  wanted?: readonly string[],
 ): PrintFiles {
   const { workspace } = read;
   const planned = plannedGuide(workspace.guides[plan.lines[0]!.guide]!, plan, [], workspace);
   const site = { program: workspace.program.name, language: workspace.program.locale };
-  const pages = sheetPages({ planned, site, workspace, read, paper, isFixed: true, query }, wanted);
   const links = sheetLinks(planned).filter(({ id }) => wanted?.includes(id) ?? true);
+  const ids = links.map(({ id }) => id);
+  const pages = sheetPages({ planned, site, workspace, read, paper, isFixed: true, query }, ids);
   const name = planned.folder.replace(/^guides\//, '').replaceAll('/', '-');
   return {
     files: new Map([...pages].map(([path, bytes]) => [`${planned.folder}/${path}`, bytes])),
     sheets: links.map(({ id, href }) => ({ name: `${name}-${id}`, path: `${planned.folder}/${href}` })),
   };
+}
+
+/**
+ * The sheets of a module, those for staff among them, for a paper that is known.
+ *
+ * @param session  The module with the people and the day that are asked for.
+ */
+export function printModule(
+  session: SessionToPrint,
+  workspace: Workspace,
+  today: IsoDate,
+  paper: Paper,
+  wanted?: readonly string[],
+): PrintFiles {
+  const { module, cohort, start } = session;
+  const folder = `modules/${module.id}`;
+  const guides = guidesOf(module, workspace, modelsPlanned(module, workspace, today));
+  const parts = showModuleParts({ module, folder, cohort, guides }, workspace, start);
+  const ids = moduleSheetIds(parts, true).filter((id) => wanted?.includes(id) ?? true);
+  const { name: program, locale: language } = workspace.program;
+  const files = moduleSheetFiles(parts, ids, { language, program, paper });
+  return {
+    files: new Map([...files].map(([path, bytes]) => [`${folder}/${path}`, bytes])),
+    sheets: ids.map((id) => ({ name: `${module.id}-${id}`, path: `${folder}/${id}/index.html` })),
+  };
+}
+
+/** A session of a module. */
+export interface SessionToPrint {
+  readonly module: Module;
+  readonly cohort: CohortPlan;
+  /** When it begins, where that is known. */
+  readonly start?: SessionDay;
+}
+
+/** One model of each guide and level that the stations use: sheets say what is in it. */
+function modelsPlanned({ stations }: Module, workspace: Workspace, today: IsoDate): readonly PlannedGuide[] {
+  return stations.flatMap(({ models }) =>
+    models.flatMap(({ guide, level }) => {
+      const written = workspace.guides[guide];
+      const line = { guide, ...(level === undefined ? {} : { level }), wanted: 1 };
+      const plan = makePlan(workspace, [line], { today });
+      return written && !('refused' in plan) ? [plannedGuide(written, plan, [], workspace)] : [];
+    }),
+  );
 }

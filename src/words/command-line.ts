@@ -91,10 +91,11 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' |
     },
   },
   print: {
-    usage: 'benchwright print GUIDE[:LEVEL][/PART][=N]...',
+    usage: 'benchwright print GUIDE[:LEVEL][/PART][=N]... | MODULE',
     does: 'its sheets as PDF: bench sheet, shopping list, patterns, labels …',
     more: [
       'Plans each guide by itself, and makes a PDF of each of its sheets: bench-sheet, shopping-list, cutting-plan, patterns (at full size), labels, and batch-record. They are those of the published page, for the batch, dates and stock that you name.',
+      'Of a module: hand-out, session-plan, timetable, score-sheets, surveys and matrix, for the people and the day that you name. All but the first are for staff.',
       'It needs a browser of the Chromium family: the one that CHROMIUM names, else the first that is found. Nothing leaves this machine.',
       'All PDFs are made before the first is put into DIR, so a call that fails leaves DIR as it was. Print them at 100 %; patterns and labels have a bar or an outline to measure.',
       'The status is 3 where there is no browser, where it makes no PDF, or where the work cannot be done as asked; sheets without times are made all the same.',
@@ -109,6 +110,10 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' |
       [
         'benchwright print needle-block=12 --ready-by 2026-12-04T09:00',
         'with dates: labels say until when each is good',
+      ],
+      [
+        'benchwright print first-stitches --people trainees=20 --sheets timetable,score-sheets',
+        'two sheets of a module, for twenty',
       ],
     ],
     options: {
@@ -203,7 +208,7 @@ export const optionWords = {
     takes: 'NAMES',
     does: 'some of them, with commas between: bench-sheet,labels; else all',
     wants:
-      'names of sheets with commas between, of bench-sheet, shopping-list, cutting-plan, patterns, labels and batch-record',
+      'names of sheets with commas between: of a guide bench-sheet, shopping-list, cutting-plan, patterns, labels and batch-record; of a module hand-out, session-plan, timetable, score-sheets, surveys and matrix',
   },
   spares: { takes: 'RATE', does: 'add so many spares, one at least', wants: 'a share, such as 10 %' },
   start: {

@@ -37,7 +37,8 @@ export const sessionFindings: ProblemFamily = {
   'goes-off-in-session': {
     says: 'A model of “{guide}” is good for {keeps}, and the session takes {booked}, so it goes off before the end.',
     why: 'All models are ready when the session begins.',
-    write: 'booked: …   a shorter session, or another guide; how long a model keeps is for those who tried it',
+    write:
+      'booked: …   a shorter session, or another guide; how long a model keeps is for those who tried it',
   },
   'missing-agenda-item.brief': {
     says: 'The session of “{module}” has no brief.',
