@@ -12,7 +12,7 @@ import { isoTime } from '../core/time/iso-time.ts';
  */
 export function sessionJson(module: Module, cohort: CohortPlan, { zone }: Program, begins?: number) {
   const { id, version } = module;
-  const { people, groups, agenda, models, instructors, seats, tools, care } = cohort;
+  const { people, groups, agenda, models, instructors, seats, tools, toolsInAll, care } = cohort;
   return {
     module: id,
     ...(version === undefined ? {} : { version }),
@@ -34,6 +34,7 @@ export function sessionJson(module: Module, cohort: CohortPlan, { zone }: Progra
     })),
     instructors,
     tools: Object.fromEntries(tools),
+    toolsInAll: Object.fromEntries(toolsInAll),
     care,
   };
 }

@@ -96,7 +96,10 @@ export const sessionWords = {
     led: '{stations} led',
   },
 
-  tools: { atOnce: '{count} at once', none: 'not known' },
+  tools: {
+    atOnce: '{count} at once',
+    inAll: '{count} at once; {all} where everybody takes a new one',
+  },
 
   passMark: {
     none: 'No pass mark is set.',

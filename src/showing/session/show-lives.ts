@@ -1,6 +1,7 @@
 import { planAt } from '../../core/model/plan-at.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
-import type { CohortPlan, ModelNeed } from '../../core/plan/cohort/cohort.ts';
+import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import type { ModelNeed } from '../../core/plan/cohort/model-needs.ts';
 import { sessionWords } from '../../words/session.ts';
 import { fill } from '../fill.ts';
 import { type ShownCare, showInUse } from '../show-in-use.ts';

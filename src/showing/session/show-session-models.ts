@@ -1,6 +1,8 @@
 import type { Module } from '../../core/model/module.ts';
+import { usualLevel } from '../../core/model/plan-at.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
-import type { CohortPlan, ModelNeed } from '../../core/plan/cohort/cohort.ts';
+import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import type { ModelNeed } from '../../core/plan/cohort/model-needs.ts';
 import { sessionWords } from '../../words/session.ts';
 import { capital, counted, fill, inWords, listed } from '../fill.ts';
 import { showCount } from '../numbers.ts';
@@ -59,10 +61,11 @@ function partText(
 
 /** How often they are used and how people share them; of several stations each way once. */
 function shareText({ guide, level, uses }: ModelNeed, { stations }: Module, { guides }: Workspace): string {
-  const usual = guides[guide]?.levels.find((known) => known.usual)?.id;
+  const written = guides[guide];
+  const usual = written && usualLevel(written);
   const own = stations
     .flatMap(({ models }) => models)
-    .filter((models) => models.guide === guide && (models.level ?? usual ?? level) === level);
+    .filter((models) => models.guide === guide && (models.level ?? usual) === level);
   const ways = [...new Set(own.map(({ share }) => sessionWords.shares[share]))];
   return fill(words.share, { uses: counted(uses, 'use'), ways: listed(ways) });
 }

@@ -52,7 +52,7 @@ export function showSession(
     tools: [...cohort.tools].map(([id, count]) => ({
       id,
       name: shown(`session.tools.${id}.name`, toolName(id, workspace)),
-      count: shown(`session.tools.${id}.count`, fill(sessionWords.tools.atOnce, { count: showCount(count) })),
+      count: shown(`session.tools.${id}.count`, toolsText(count, cohort.toolsInAll.get(id) ?? count)),
     })),
     care: showCare('session.care', cohort, starts === undefined ? undefined : clock),
     notes: sessionNotes(module, cohort, workspace).map((text, i) => shown(`session.notes[${i}]`, text)),
@@ -103,6 +103,14 @@ function showPeople(key: string, { id, count, as, groups }: CohortPlan['people']
     says: shown(`${key}.says`, says),
     as: shown(`${key}.as`, listed(as.map((role) => sessionWords.people.as[role]))),
   };
+}
+
+/** "8 at once; 20 where everybody takes a new one" */
+function toolsText(count: number, all: number): string {
+  const { atOnce, inAll } = sessionWords.tools;
+  return all > count
+    ? fill(inAll, { count: showCount(count), all: showCount(all) })
+    : fill(atOnce, { count: showCount(count) });
 }
 
 function showInstructors(key: string, module: Module, cohort: CohortPlan): ShownSession['instructors'] {

@@ -6,7 +6,8 @@ import { isoDate } from '../../time/day.ts';
 import { clockTime } from '../../time/iso-time.ts';
 import type { DemandLine, PlanSettings } from '../demand.ts';
 import { momentOf, wallMinute } from '../time/moment.ts';
-import { type CohortPlan, type CohortSettings, cohortOf, demandOf } from './cohort.ts';
+import { type CohortPlan, type CohortSettings, cohortOf } from './cohort.ts';
+import { demandOf } from './model-needs.ts';
 
 /** What a session asks of a plan. */
 export interface SessionQuestion {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cohortOf, demandOf } from '../../../../src/core/plan/cohort/cohort.ts';
+import { cohortOf } from '../../../../src/core/plan/cohort/cohort.ts';
+import { demandOf } from '../../../../src/core/plan/cohort/model-needs.ts';
 import { aGuide, time } from '../a-workspace.ts';
 import { aModule, aStation } from './a-module.ts';
 
@@ -48,6 +49,10 @@ describe('models', () => {
 
   it('for a demonstration and a pilot come on top', () => {
     expect(cohortOf(at({ besides: { demonstration: 1, pilot: 2 } }), block('12')).models[0]!.models).toBe(9);
+  });
+
+  it('for nobody are none, and ask for none', () => {
+    expect(demandOf(cohortOf(at({}), block('12'), { people: { trainees: 0 } }).models)).toEqual([]);
   });
 
   it('of seniors who try them out are counted by themselves', () => {
@@ -133,6 +138,8 @@ it('tools are counted by seat, person and station, all stations at once', () => 
     ['needle', 24],
     ['drape', 4],
   ]);
+  // 20 trainees with 3 needles at each of two stations
+  expect(cohortOf(module, {}).toolsInAll.get('needle')).toBe(120);
 });
 
 // in-use of the guides by hand: blocks 10 min to set up, 2 min between uses, 6 min afterwards; pads 4, 7 and 1 min
