@@ -45,14 +45,8 @@ type Printer = (work: ToPrint) => string | undefined;
 const printers: Readonly<Record<NonNullable<Values['format']>, Printer>> = {
   text: textOf,
   json: jsonOf,
-  csv: (work) => tables[work.values.list ?? 'shopping'](work),
+  csv: (work) => (work.values.list === 'days' ? daysOf(work) : shoppingOf(work)),
   ics: calendarOf,
-};
-
-const tables: Readonly<Record<NonNullable<Values['list']>, Printer>> = {
-  shopping: shoppingOf,
-  days: daysOf,
-  timetable: ({ question: { session, workspace } }) => session && timetableOfSession(session, workspace),
 };
 
 /** A plan in the format of the call. */
@@ -60,7 +54,7 @@ export function printPlan(plan: Plan, question: Question, values: Values, progre
   return printers[values.format ?? 'text']({ plan, question, values, progress, world });
 }
 
-/** A session that needs no models, in the format of the call; `undefined` where that speaks of models alone. */
+/** A session without a plan, in the format of the call; `undefined` where that speaks of models alone. */
 export function printSession(session: AskedSession, question: Question, values: Values, world: World) {
   const { workspace, settings } = question;
   const { format = 'text', list } = values;

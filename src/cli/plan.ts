@@ -43,7 +43,7 @@ export const plan: Command = {
 };
 
 function answer({ question, findings }: Asked, call: Call, world: World): ExitStatus {
-  if (question.session && question.demand.length === 0)
+  if (question.session && (question.demand.length === 0 || call.values.list === 'timetable'))
     return answerAlone(question.session, { question, findings }, call, world);
   const progress = progressOn(world);
   progress.say(outcomeWords.planning);
@@ -61,7 +61,7 @@ function answer({ question, findings }: Asked, call: Call, world: World): ExitSt
   return isImpossible(plan) ? 3 : 0;
 }
 
-/** A session without models: there is nothing to plan, but who is where is told. */
+/** A session without models, or its timetable alone: there is nothing to plan, but who is where is told. */
 function answerAlone(
   session: AskedSession,
   { question, findings }: Pick<Asked, 'question' | 'findings'>,

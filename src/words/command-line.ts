@@ -168,7 +168,7 @@ export const optionWords = {
   format: { takes: 'NAME', does: 'text, or json for other programs', wants: 'text or json' },
   'good-until': {
     takes: 'TIME',
-    does: 'until when all models must be good; else --ready-by',
+    does: 'until when all models must be good; else --ready-by, or the end of the session of a module',
     wants: 'a day or a time, such as 2026-12-04 or 2026-12-04T17:00',
   },
   help: { does: 'what the command can do' },
@@ -210,7 +210,11 @@ export const optionWords = {
     wants:
       'names of sheets with commas between: of a guide bench-sheet, shopping-list, cutting-plan, patterns, labels and batch-record; of a module hand-out, session-plan, timetable, score-sheets, surveys and matrix',
   },
-  spares: { takes: 'RATE', does: 'add so many spares, one at least', wants: 'a share, such as 10 %' },
+  spares: {
+    takes: 'RATE',
+    does: 'add so many spares, one at least; else none, of a module as many as the program says',
+    wants: 'a share, such as 10 %',
+  },
   start: {
     takes: 'TIME',
     does: 'orders go out then, and work begins then with what is at hand; by the clock of the program',

@@ -26,13 +26,15 @@ export interface Rotation {
  *     round 3     C  –  A  B
  *     round 4     –  A  B  C
  *
+ * To a single station they come in their order: 1, 2, 3, 4.
+ *
  * @source Cyclic Latin square; any textbook on the design of experiments (from memory).
  */
 export function rotation({ groups, stations, minutes, changeOver }: Circuit): Rotation {
   const rounds = groups === 0 ? 0 : Math.max(stations, groups);
   const stationOf = Array.from({ length: rounds }, (_, round) =>
     Array.from({ length: groups }, (_, group) => {
-      const place = (group + round) % rounds;
+      const place = (stations === 1 ? group + rounds - round : group + round) % rounds;
       return place < stations ? place : undefined;
     }),
   );

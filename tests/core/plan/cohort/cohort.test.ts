@@ -59,6 +59,11 @@ describe('a circuit', () => {
     );
   });
 
+  it('of one station takes the groups in their order', () => {
+    const { stationOf } = rotation({ groups: 4, stations: 1, minutes: 10, changeOver: 2 });
+    expect(stationOf.map((round) => round.indexOf(0))).toEqual([0, 1, 2, 3]);
+  });
+
   it('needs so many seats that everybody has a turn in time', () => {
     expect(roundsWithin(145, 25, 5)).toBe(5);
     expect(roundsWithin(144, 25, 5)).toBe(4);
