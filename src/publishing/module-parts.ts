@@ -4,12 +4,13 @@ import { type ShownModel, showModel } from '../showing/module/show-models.ts';
 import { type ShownModule, showModule } from '../showing/module/show-module.ts';
 import { showDay } from '../showing/module/show-day.ts';
 import { type ShownTeaching, showTeaching } from '../showing/module/show-teaching.ts';
+import { type ShownLife, showLives } from '../showing/session/show-lives.ts';
 import { type SessionDay, showSession } from '../showing/session/show-session.ts';
 import type { ShownSession } from '../showing/session/shown-session.ts';
 import type { ShownPlan } from '../showing/shown.ts';
 import type { PlannedModule } from './planned-modules.ts';
 
-/** A module as finished text, in parts: `session`, `teaching` and `matrix` are for staff. */
+/** A module as finished text, in parts: `session`, `lives`, `teaching` and `matrix` are for staff. */
 export interface ShownModuleParts {
   readonly folder: string;
   readonly module: ShownModule;
@@ -18,6 +19,7 @@ export interface ShownModuleParts {
   readonly session: ShownSession;
   /** All models in one plan. */
   readonly plan?: ShownPlan;
+  readonly lives: readonly ShownLife[];
   readonly teaching: ShownTeaching;
   readonly matrix: ShownMatrix;
 }
@@ -36,6 +38,7 @@ export function showModuleParts(
     models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
     session: showSession(module, cohort, workspace, day),
     ...(plan ? { plan } : {}),
+    lives: showLives('lives', cohort, workspace, plan),
     teaching: showTeaching(module),
     matrix: showMatrix(module),
   };

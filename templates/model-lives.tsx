@@ -1,0 +1,45 @@
+import type { ShownLife } from '../src/showing/session/show-lives.ts';
+import type { ShownSession } from '../src/showing/session/shown-session.ts';
+import { sessionWords } from '../src/words/session.ts';
+import type { Content, Markup } from './page.tsx';
+import { part } from './part.tsx';
+import { isSaid, shows } from './place.ts';
+
+/** What the models of a session take before, between and after uses, and what one use costs. For staff. */
+export function modelLives({ care: { setUp, after } }: ShownSession, lives: readonly ShownLife[]): Content {
+  if (lives.length === 0) return null;
+  return part(
+    'lives',
+    sessionWords.headings.lives,
+    <>
+      {[setUp, after].map((text) => (
+        <p {...shows(text)} />
+      ))}
+      {lives.map(life)}
+    </>,
+  );
+}
+
+function life({ name, care, perUse }: ShownLife): Markup {
+  return (
+    <div>
+      <h3 {...shows(name)} />
+      <dl class="care">
+        {care.map(({ name: when, takes, says }) => (
+          <div>
+            <dt>
+              <span {...shows(when)} />
+              {isSaid(takes) ? <span class="takes" {...shows(takes)} /> : null}
+            </dt>
+            <dd>
+              {says.map((text) => (
+                <p {...shows(text)} />
+              ))}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {isSaid(perUse) ? <p {...shows(perUse)} /> : null}
+    </div>
+  );
+}
