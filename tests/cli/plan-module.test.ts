@@ -28,6 +28,9 @@ session:
       stations: [tying, watching]
     - id: debrief
       takes: 15 min
+    - id: clear-up
+      takes: 10 min
+      script: [pockets, sharps-count]
     - id: slack
       takes: the rest
 stations:
@@ -81,7 +84,8 @@ describe('plan MODULE', () => {
       [0, 10],
       [10, 80],
       [80, 95],
-      [95, 120],
+      [95, 105],
+      [105, 120],
     ]);
     expect(session.agenda[1]!.rounds!.map(({ start, at }) => [start, at])).toEqual([
       [10, { tying: 1, watching: 2 }],
@@ -174,7 +178,7 @@ describe('plan MODULE', () => {
       return parse(out, { bom: true, columns: true }) as Record<string, string>[];
     };
     const undated = await rows();
-    expect(undated).toHaveLength(3 + 9);
+    expect(undated).toHaveLength(4 + 9);
     expect(undated[3]).toEqual({
       ...{ Day: '', From: '0:10', Until: '0:30', What: 'Two stations' },
       ...{ Round: '1', Group: '3', Station: 'rest' },
@@ -196,7 +200,8 @@ describe('plan MODULE', () => {
       ['First knots: Two stations, round 2', '2026-12-04T13:35:00Z'],
       ['First knots: Two stations, round 3', '2026-12-04T14:00:00Z'],
       ['First knots: Debrief', '2026-12-04T14:20:00Z'],
-      ['First knots: Slack', '2026-12-04T14:35:00Z'],
+      ['First knots: Clear up', '2026-12-04T14:35:00Z'],
+      ['First knots: Slack', '2026-12-04T14:45:00Z'],
     ]);
     expect(ofSession[1]!.description).toBe('Tying: Group 1\nWatching: Group 2\nRest: Group 3');
     expect(events.length).toBeGreaterThan(ofSession.length);
