@@ -314,6 +314,28 @@ await inChromium('a guide planned for a program of one’s own', (browser) => {
     expect(missing).toEqual([]);
   }, 60_000);
 
+  it('says that it is at work on 9,999 models, and lets a newer setting overtake them', async () => {
+    const page = await open(block);
+    await sets(page, 'batch', '2');
+    await page.evaluate(() => {
+      const shownOnce: string[] = [];
+      Object.assign(globalThis, { shownOnce });
+      const working = document.querySelector('.planner-working')!;
+      new MutationObserver(() => {
+        if (!working.hasAttribute('hidden')) shownOnce.push(working.textContent!);
+      }).observe(working, { attributes: true });
+    });
+    const said = (): Promise<string[]> =>
+      page.evaluate(() => (globalThis as unknown as { shownOnce: string[] }).shownOnce);
+    expect(await sets(page, 'batch', '9999')).toMatch(/^9999.models/);
+    expect(await said()).toContain(plannerWords.working);
+    // its curve is still being worked out
+    const before = await says(page);
+    await field(page, 'batch').fill('3');
+    expect(await saysAnother(page, before)).toMatch(/^3.models/);
+    expect(await page.locator('.sizes tbody > tr').count()).toBeGreaterThan(0);
+  }, 180_000);
+
   it('is not held up by the work: keys that are pressed meanwhile are there at once', async () => {
     const page = await open(block);
     await sets(page, 'batch', '5');
@@ -344,7 +366,12 @@ await inChromium('a guide planned for a program of one’s own', (browser) => {
     await field(page, 'batch').press('End');
     await field(page, 'batch').press('Backspace');
     expect(await field(page, 'batch').inputValue()).toBe('2');
-    expect(await saysAnother(page, before)).toMatch(/^2.models/);
+    await page.waitForFunction(
+      () => /^2.models/.test(document.querySelector('.planner [role=status]')!.textContent!),
+      undefined,
+      { timeout: 90_000 },
+    );
+    expect(await says(page)).not.toBe(before);
   }, 180_000);
 });
 

@@ -98,6 +98,20 @@ await inChromium('sheets of a guide that was planned for a program of one’s ow
     await page.context().close();
   }, 60_000);
 
+  it('is reached from the guide’s page with what is set there', async () => {
+    const page = await open(`${site.onServer}/needle-block/index.html?batch=3`);
+    await page.waitForFunction(
+      () => document.querySelector('.planner [role=status]')?.textContent !== '',
+      undefined,
+      { timeout: 60_000 },
+    );
+    const ways = page.locator('a[data-to-sheet]');
+    const all = await ways.evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+    expect(all).toContain('bench-sheet/index.html?batch=3');
+    expect(all.filter((href) => !href?.endsWith('/index.html?batch=3'))).toEqual([]);
+    await page.context().close();
+  }, 90_000);
+
   it('says on paper too that a sheet is as published, where it does not follow', async () => {
     const page = await open(`${site.onServer}/needle-block/labels/index.html?batch=3`);
     await page.emulateMedia({ media: 'print' });

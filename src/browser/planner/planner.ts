@@ -30,6 +30,9 @@ const pause = 250;
 /** After so many more the page says that it is at work: what takes less would only flash. */
 const patience = 200;
 
+/** So many models are a while of work on any device: the page says so at once. */
+const many = 1000;
+
 /** The panel of one page, and what is under way. */
 interface Planning {
   readonly page: Document;
@@ -106,6 +109,7 @@ async function workOut(planning: Planning): Promise<void> {
   const { settings, wrong, unread } = readPanel(panel.form, unfielded, loaded);
   markWrong(panel.form, wrong);
   if (wrong.length > 0) return keepOld(wrongText(panel, wrong), planning);
+  if ((settings.batch ?? 0) >= many) markWorking(panel, true);
   const { engine, data } = loaded;
   const query = engine.addressOf(settings, data);
   keep(query, planning);

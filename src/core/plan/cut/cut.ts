@@ -1,4 +1,4 @@
-import type { InPieces } from '../../in-pieces.ts';
+import { type InPieces, oneByOne } from '../../in-pieces.ts';
 import { onceEach } from '../../once-each.ts';
 import { type Exact, exact, zero } from '../../quantity/exact.ts';
 import { leastCostPacks } from '../../solve/packs/least-cost-packs.ts';
@@ -137,7 +137,7 @@ function* cutFromSizes({ toCut, onHand, budget }: ToCutFrom, sizes: readonly Siz
   );
   const waiting = toCut.kinds.map((kind) => kind.for.values());
   const lyingOf = onceEach((one: Laid) => lying(one, toCut));
-  const layouts = inOrder.map((one) =>
+  const layouts = yield* oneByOne(inOrder, (one) =>
     layoutOf(lyingOf(one), {
       waiting,
       sides: stock[one.of]!.sides,
