@@ -90,12 +90,13 @@ function takes({ id, takes: all }: ShownStep): Content {
 
 type Taken = Pick<ShownTake, 'amount' | 'unit' | 'name'>;
 
+/** Pieces have no unit, and no space for one; whether there is one in the blank row, nobody knows yet. */
 function taken({ amount, unit, name }: Taken): Markup {
   return (
     <li>
       <b>
         <span {...shows(amount)} />
-        {'\u00a0'}
+        {isSaid(unit) || unit.key.includes('[]') ? '\u00a0' : null}
         <span {...shows(unit)} />
       </b>{' '}
       <span {...shows(name)} />
