@@ -3,6 +3,9 @@ export function rootFrom(folder: string): string {
   return folder === '' ? '' : '../'.repeat(folder.split('/').length);
 }
 
+/** Windows keeps these for devices. @source Microsoft Learn, "Naming Files, Paths, and Namespaces" (from memory). */
+const deviceNames = /^(con|prn|aux|nul|com\d|lpt\d)$/;
+
 /** A file name that every disk, archive and learning-management system takes: `Photo 1.JPG` -> `photo-1.jpg`. */
 export function safeFileName(file: string): string {
   const [, stem = file, ending = ''] = /^(.*)\.([^./]+)$/s.exec(file) ?? [];
@@ -11,6 +14,7 @@ export function safeFileName(file: string): string {
       .toLowerCase()
       .replace(/[^a-z0-9]+/g, '-')
       .replace(/^-+|-+$/g, '');
-  const name = plain(stem).slice(0, 60) || 'file';
+  const known = plain(stem).slice(0, 60) || 'file';
+  const name = deviceNames.test(known) ? `${known}-file` : known;
   return ending === '' ? name : `${name}.${plain(ending)}`;
 }

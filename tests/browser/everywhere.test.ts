@@ -46,6 +46,7 @@ await inChromium('every kind of page', (browser) => {
     wide: {},
     turned: {},
     moving: {},
+    signals: {},
     numbers: {},
     loading: {},
   };
@@ -105,6 +106,11 @@ await inChromium('every kind of page', (browser) => {
 
   it('moves nothing for who wants less motion', () => {
     expect(seen.moving).toEqual({});
+  });
+
+  it('shows signal colours on safety panels alone, in light and dark', () => {
+    expect(seen.signals).toEqual({});
+    expect(withSignals).toEqual(expect.arrayContaining(['guides/*', 'guides/*, a draft']));
   });
 
   it('writes numbers so that nobody reads tenfold, and keeps each with its unit', () => {
@@ -230,6 +236,16 @@ const looks = {
     return [...troubles, ...(moved >= 0.05 ? [`moves ${moved}`] : [])];
   },
   moving: (page) => page.evaluate(whatMoves),
+  signals: async (page, kind) => {
+    const found: string[] = [];
+    for (const colorScheme of ['dark', 'light'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { onPanels, elsewhere } = await page.evaluate(signalColours);
+      if (onPanels > 0) withSignals.push(kind);
+      found.push(...elsewhere.map((one) => `${colorScheme}: ${one}`));
+    }
+    return found;
+  },
   numbers: async (page, kind) => (kind.startsWith('manual') ? [] : await page.evaluate(misreadNumbers)),
   axe: async (page) => {
     await unfold(page);
@@ -293,6 +309,35 @@ async function tooWideAt(page: Page, widths: readonly number[]): Promise<string[
 function fewest(kind: string): number {
   if (!kind.startsWith('guides/')) return 0;
   return kind.endsWith('a draft') ? 100 : 200;
+}
+
+/** Kinds of page on which a signal colour was seen where it belongs: else the look would have seen nothing. */
+const withSignals: string[] = [];
+
+/** Where the colours of danger, warning, caution and notice stand, whatever a theme makes of them. */
+function signalColours(): { readonly onPanels: number; readonly elsewhere: readonly string[] } {
+  const probe = document.body.appendChild(document.createElement('i'));
+  const signals = ['danger', 'warning', 'caution', 'notice'].map((name) => {
+    probe.style.color = `var(--${name})`;
+    return getComputedStyle(probe).color;
+  });
+  probe.remove();
+  const sides = ['Top', 'Right', 'Bottom', 'Left'] as const;
+  const uses = (element: Element): boolean => {
+    const style = getComputedStyle(element);
+    const edges = sides.flatMap((side) =>
+      style[`border${side}Width`] === '0px' ? [] : [style[`border${side}Color`]],
+    );
+    const drawn = element.closest('svg') ? [style.fill, style.stroke] : [];
+    const all = [style.color, style.backgroundColor, style.backgroundImage, ...drawn, ...edges];
+    return all.some((used) => signals.some((signal) => used.includes(signal)));
+  };
+  const using = [...document.querySelectorAll('body, body *')].filter(uses);
+  const elsewhere = using.filter((element) => !element.closest('.caution'));
+  return {
+    onPanels: using.length - elsewhere.length,
+    elsewhere: elsewhere.map((element) => `${element.tagName}.${element.getAttribute('class')}`),
+  };
 }
 
 function whatMoves(): readonly string[] {
