@@ -107,8 +107,8 @@ await inChromium('printed cutting plans', (browser) => {
         expect(all.search(/DANGER|WARNING|CAUTION|NOTICE/)).toBeGreaterThan(0);
         expect(all.search(/DANGER|WARNING|CAUTION|NOTICE/)).toBeLessThan(all.indexOf(layouts[0]![0]!));
         for (const [i, page] of pages.entries()) {
-          expect(page).toMatch(/ · cutting plan · (version [\d.]+ · )?\d+ models? /);
-          expect(page).toContain(`Page ${i + 1} of ${pages.length}`);
+          expect(page).toMatch(/·cuttingplan·(version[\d.]+·)?\d+models?/);
+          expect(page).toContain(`Page${i + 1}of${pages.length}`);
         }
       }
     },
@@ -189,9 +189,9 @@ await inChromium('printed cutting plans', (browser) => {
   }
 });
 
-/** Text with single blanks, whatever kind they were. */
+/** Text without blanks: poppler guesses them from the gaps between letters, which in a narrow face are too small. */
 function plain(text: string): string {
-  return text.replace(/\s+/g, ' ').trim();
+  return text.replace(/\s+/g, '');
 }
 
 /** The standard deviation of the greys of a PNG; black and white in equal parts give 127. */
