@@ -3,6 +3,7 @@ import type { ShownMatrix } from '../src/showing/module/show-matrix.ts';
 import type { ShownModel } from '../src/showing/module/show-models.ts';
 import type { ShownModule } from '../src/showing/module/show-module.ts';
 import type { ShownTeaching } from '../src/showing/module/show-teaching.ts';
+import type { ShownLife } from '../src/showing/session/show-lives.ts';
 import type {
   ShownAgendaItem,
   ShownCircuit,
@@ -20,6 +21,7 @@ import type { ProseSection } from './guide-page.tsx';
 import { guideSchedule } from './guide-schedule.tsx';
 import { moduleCareful } from './module-careful.tsx';
 import { matrixTable } from './module-matrix.tsx';
+import { modelLives } from './model-lives.tsx';
 import { moduleScoring } from './module-scoring.tsx';
 import { type SessionFields, sessionFields } from './session-fields.tsx';
 import { type Content, type Markup, type Site, page } from './page.tsx';
@@ -37,6 +39,8 @@ export interface SessionView {
   readonly session: ShownSession;
   /** All models in one plan; absent where there are none. */
   readonly plan?: ShownPlan;
+  /** How each model is looked after in the session. */
+  readonly lives: readonly ShownLife[];
   readonly teaching: ShownTeaching;
   readonly matrix: ShownMatrix;
   readonly models: readonly ShownModel[];
@@ -71,7 +75,7 @@ export function sessionPage(view: SessionView): Root {
 }
 
 function partsOf(view: SessionView): readonly PagePart[] {
-  const { session, teaching, matrix, models } = view;
+  const { session, teaching, matrix, models, lives } = view;
   return partsThere([
     ['careful', words.careful, moduleCareful(models, '')],
     ['people', words.people, people(session)],
@@ -79,6 +83,7 @@ function partsOf(view: SessionView): readonly PagePart[] {
     ['timetable', words.timetable, timetable(session.circuits)],
     ['stations', words.rooms, stations(session)],
     ['models', words.models, modelsToMake(view)],
+    ['lives', sessionWords.headings.lives, modelLives(session, lives)],
     ['matrix', words.matrix, part('matrix', words.matrix, scrolling(words.matrix, matrixTable(matrix)))],
     ['scoring', words.scoring, moduleScoring(teaching)],
     ['debrief', words.debrief, debrief(teaching)],

@@ -5,7 +5,7 @@ import { findingsJson } from '../exports/findings-json.ts';
 import { jsonText } from '../exports/json-text.ts';
 import { showDiagnostic } from '../showing/diagnostic.ts';
 import { fill } from '../showing/fill.ts';
-import { outcomeWords } from '../words/command-line.ts';
+import { outcomeWords } from '../words/outcomes.ts';
 import type { Command } from './command.ts';
 import { sayFaults } from './fault.ts';
 import { counted, findingsText, hasErrors, sumText } from './findings.ts';

@@ -1,7 +1,7 @@
 import type { Diagnostic, Severity } from '../core/diagnostic.ts';
 import { showDiagnostic } from '../showing/diagnostic.ts';
 import { fill, listed } from '../showing/fill.ts';
-import { counts, outcomeWords } from '../words/command-line.ts';
+import { counts, outcomeWords } from '../words/outcomes.ts';
 import type { Ink } from './ink.ts';
 
 export function hasErrors(findings: readonly Diagnostic[]): boolean {

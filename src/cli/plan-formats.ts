@@ -22,7 +22,7 @@ import { showPlan } from '../showing/show-plan.ts';
 import { showWhatIf } from '../showing/show-what-if.ts';
 import type { ShownPlan } from '../showing/shown.ts';
 import { workOfEach } from '../showing/work-of-each.ts';
-import { outcomeWords } from '../words/command-line.ts';
+import { outcomeWords } from '../words/outcomes.ts';
 import { sessionWords } from '../words/session.ts';
 import type { Values } from './options.ts';
 import type { Question } from './question.ts';

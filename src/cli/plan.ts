@@ -4,7 +4,7 @@ import { advised } from '../core/plan/compare/advised.ts';
 import type { Plan } from '../core/plan/result.ts';
 import { showSchedule } from '../showing/show-schedule.ts';
 import { wrapped } from '../showing/wrapped.ts';
-import { outcomeWords } from '../words/command-line.ts';
+import { outcomeWords } from '../words/outcomes.ts';
 import { sessionWords } from '../words/session.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';

@@ -16,7 +16,7 @@ import type { Files } from '../publishing/site.ts';
 import { fill, listed } from '../showing/fill.ts';
 import { showCount } from '../showing/numbers.ts';
 import { wrapped } from '../showing/wrapped.ts';
-import { outcomeWords } from '../words/command-line.ts';
+import { outcomeWords } from '../words/outcomes.ts';
 import type { Call } from './arguments.ts';
 import { findChromium } from './chromium.ts';
 import type { Command } from './command.ts';

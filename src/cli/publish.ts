@@ -4,7 +4,7 @@ import type { Published } from '../index.ts';
 import type { Diagnostic } from '../core/diagnostic.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import { fill } from '../showing/fill.ts';
-import { outcomeWords } from '../words/command-line.ts';
+import { outcomeWords } from '../words/outcomes.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
 import { fault, sayFaults } from './fault.ts';

@@ -8,7 +8,7 @@ import { jsonText } from '../exports/json-text.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import { showDiagnostic } from '../showing/diagnostic.ts';
 import { fill, listed } from '../showing/fill.ts';
-import { outcomeWords } from '../words/command-line.ts';
+import { outcomeWords } from '../words/outcomes.ts';
 import type { Call } from './arguments.ts';
 import type { CommandName } from './command.ts';
 import { concerning } from './concerning.ts';

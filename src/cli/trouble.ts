@@ -1,6 +1,6 @@
 import { Bug } from '../core/diagnostic.ts';
 import { fill } from '../showing/fill.ts';
-import { diskWords, outcomeWords } from '../words/command-line.ts';
+import { diskWords, outcomeWords } from '../words/outcomes.ts';
 import type { ExitStatus, World } from './world.ts';
 
 /** What stopped a command that should not have stopped: the disk, or a mistake of ours. Never a stack trace unasked. */
