@@ -21,13 +21,15 @@ interface ModuleSheetParts {
   readonly id: keyof typeof teachingWords.sheets;
   /** Whether it follows what the reader has set on the page of the session. */
   readonly follows?: true;
+  /** Whether it is a page for each of several things, each with a head and a foot of its own. */
+  readonly isOfPages?: true;
   readonly main: Content;
 }
 
 /** A sheet of a module as a document of its own. */
 export function moduleSheet(
   { module, ...frame }: ModuleSheetFacts,
-  { id, follows, main }: ModuleSheetParts,
+  { id, follows, isOfPages, main }: ModuleSheetParts,
 ): Root {
   return sheetOf(
     {
@@ -43,7 +45,7 @@ export function moduleSheet(
       main: (
         <>
           {follows ? <div data-session-sheet="../session/session-data.js">{main}</div> : main}
-          <p class="defers">{pageWords.defers}</p>
+          {isOfPages ? null : defers()}
         </>
       ),
       ...(follows ? { script: 'session.js' } : {}),
@@ -64,8 +66,13 @@ export function onePage(
     <article class="one-page">
       {headOf(view, <h2 class="sheet-title">{title}</h2>, fields, view.module.title.text)}
       {content}
+      {defers()}
     </article>
   );
+}
+
+function defers(): Markup {
+  return <p class="defers">{pageWords.defers}</p>;
 }
 
 /**
