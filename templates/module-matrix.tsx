@@ -8,7 +8,7 @@ const { matrix: words } = teachingWords;
 /** Each objective: where it is practised, and by what anybody can tell. A mark is a letter, so that ink shows it too. */
 export function matrixTable({ columns, rows }: ShownMatrix): Markup {
   return (
-    <table class="matrix">
+    <table class="objectives">
       <thead>
         <tr>
           <th scope="col">{words.objective}</th>

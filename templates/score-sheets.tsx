@@ -3,6 +3,7 @@ import type { ShownRating, ShownScoreSheet, ShownTeaching } from '../src/showing
 import { teachingWords } from '../src/words/teaching.ts';
 import { type ModuleSheetFacts, moduleSheet, onePage } from './module-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
 import { isSaid, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
 
@@ -94,22 +95,25 @@ function rating({ says, anchors }: ShownRating): Markup {
       <h3>
         <span {...shows(says)} /> <small>{words.ratingSays}</small>
       </h3>
-      <table class="anchors">
-        <thead>
-          <tr>
-            {anchors.map(({ point }) => (
-              <th scope="col" {...shows(point)} />
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            {anchors.map(({ says: anchor }) => (
-              <td {...shows(anchor)} />
-            ))}
-          </tr>
-        </tbody>
-      </table>
+      {scrolling(
+        says.text,
+        <table class="anchors">
+          <thead>
+            <tr>
+              {anchors.map(({ point }) => (
+                <th scope="col" {...shows(point)} />
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              {anchors.map(({ says: anchor }) => (
+                <td {...shows(anchor)} />
+              ))}
+            </tr>
+          </tbody>
+        </table>,
+      )}
     </section>
   );
 }

@@ -9,6 +9,7 @@ import { matrixTable } from './module-matrix.tsx';
 import { stationRow, circuitTables } from './module-session-page.tsx';
 import { type ModuleSheetFacts, listOf, moduleSheet, moduleSheetHead, sheetPart } from './module-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
+import { scrolling } from './part.tsx';
 import { blank, blanks, rowsOf, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
 
@@ -125,7 +126,7 @@ export function matrixSheet(view: MatrixSheetView): Root {
     main: (
       <>
         {moduleSheetHead(view, titles.matrix)}
-        {matrixTable(view.matrix)}
+        {scrolling(titles.matrix, matrixTable(view.matrix))}
       </>
     ),
   });

@@ -126,7 +126,9 @@ await inChromium('every kind of page', (browser) => {
           await unfold(page);
           await page.evaluate(watchFocus);
           const many = await page.evaluate(() => window.stops().length);
-          for (let i = 0; i < many + 2; i++) await page.keyboard.press('Tab');
+          // A field for a day and a time has a stop for each of its parts, and one for its calendar.
+          const inDays = 6 * (await page.locator('input[type=datetime-local]').count());
+          for (let i = 0; i < many + inDays + 2; i++) await page.keyboard.press('Tab');
           return page.evaluate(() => [
             ...window
               .controls()

@@ -31,7 +31,7 @@ function kindOf(path: string): string {
   const last = below.at(-1);
   if (place !== 'guides' && place !== 'modules') return below.length === 0 ? place! : `${place}/*`;
   if (below.length < 2) return `${place}/*`;
-  return sheetNames.test(last!) ? last! : `${place}/*/*`;
+  return place === 'modules' || sheetNames.test(last!) ? last! : `${place}/*/*`;
 }
 
 /** Levels have ids of their author's making; sheets are called by what they are. */

@@ -10,7 +10,7 @@ export function publishedDemo(): {
 } {
   let folder = '';
   beforeAll(async () => {
-    folder = await onceARun('demo', () => demoSite(['trainees']));
+    folder = await onceARun('demo', () => demoSite());
   }, 240_000);
   return {
     folder: () => folder,

@@ -12,7 +12,7 @@ const module = 'emergency-procedures-day';
 await inChromium('the page of a session', (browser) => {
   let folder = '';
   beforeAll(async () => {
-    folder = await onceARun('demo-staff', () => demoSite(['staff']));
+    folder = await onceARun('demo', () => demoSite());
   }, 240_000);
   const address = (path: string): string => `${pathToFileURL(folder).href}/staff/modules/${module}/${path}`;
 
