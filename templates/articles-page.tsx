@@ -80,8 +80,8 @@ function mustBe({ must }: ShownArticle): Content {
   );
 }
 
-function dangers({ dangers: known, dataSheet }: ShownArticle): Content {
-  if (known.length === 0) return null;
+function dangers({ dangers: known, label, precautions, dataSheet }: ShownArticle): Content {
+  if (known.length + precautions.length === 0) return null;
   return (
     <div class="named-list meets">
       <h3>{words.dangers}</h3>
@@ -90,6 +90,19 @@ function dangers({ dangers: known, dataSheet }: ShownArticle): Content {
           <li>{text}</li>
         ))}
       </ul>
+      {isSaid(label) ? (
+        <p>
+          {label.text} {words.labelSay}
+        </p>
+      ) : null}
+      {precautions.length === 0 ? null : <h3>{words.precautions}</h3>}
+      {precautions.length === 0 ? null : (
+        <ul>
+          {precautions.map(({ text }) => (
+            <li>{text}</li>
+          ))}
+        </ul>
+      )}
       {dataSheet ? (
         <p>
           {linked(words.dataSheet, dataSheet.link)} {dataSheet.dated.text}

@@ -15,6 +15,7 @@ import {
   readHazard,
   readId,
   readLink,
+  readPrecaution,
   readWords,
   readYesNo,
 } from './values/plain-words.ts';
@@ -55,6 +56,7 @@ export function readMaterial(id: string, file: OpenFile): Material {
     times: readNamed(from, 'times', readClockTime),
     directions: readDirections(from),
     hazards: readEach(from, 'hazards', readHazard),
+    precautions: readEach(from, 'precautions', readPrecaution),
     also: readEach(from, 'also', oneOfThese(otherDangers)),
     dataSheet: readDataSheet(from),
     notWith: readEach(from, 'not-with', readId),

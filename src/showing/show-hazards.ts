@@ -2,10 +2,11 @@ import type { Workspace } from '../core/model/workspace.ts';
 import { type StepHazards, stepHazards } from '../core/plan/scale/hazards.ts';
 import type { PlannedLine } from '../core/plan/result.ts';
 import { controlWords } from '../words/controls.ts';
-import { hazardStatements, otherDangerWords } from '../words/hazards.ts';
+import { otherDangerWords } from '../words/hazards.ts';
 import { planWords } from '../words/plan.ts';
 import { capital, fill, listed } from './fill.ts';
 import { materialName, toolName } from './names.ts';
+import { hazardStatement } from './show-ghs.ts';
 import { type Shown, shown } from './shown.ts';
 
 /** What a step meets, each as a sentence that names the products: "Oil spray: Flammable aerosol (H223)". */
@@ -24,7 +25,7 @@ function hazardText(hazard: string, { sources }: StepHazards, workspace: Workspa
     .filter(({ hazards }) => hazards.includes(hazard))
     .map(({ kind, id }) => (kind === 'tool' ? toolName(id, workspace) : materialName(id, workspace)));
   const source = capital(listed(names));
-  const statement = hazardStatements[hazard];
+  const statement = hazardStatement(hazard);
   const danger = otherDangerWords[hazard];
   if (statement !== undefined) return fill(planWords.hazards.statement, { source, statement, code: hazard });
   if (danger !== undefined) return fill(planWords.hazards.danger, { source, statement: danger });

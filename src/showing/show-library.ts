@@ -3,7 +3,7 @@ import type { Tool } from '../core/model/tool.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { exact } from '../core/quantity/exact.ts';
 import { inCurrency } from '../core/money/money.ts';
-import { hazardStatements, otherDangerWords } from '../words/hazards.ts';
+import { otherDangerWords } from '../words/hazards.ts';
 import { libraryWords } from '../words/library.ts';
 import { nouns } from '../words/units.ts';
 import { showAsWritten, showSize } from './amounts.ts';
@@ -13,6 +13,7 @@ import { fill, inWords, noBreak } from './fill.ts';
 import { showMoney } from './money.ts';
 import { materialName } from './names.ts';
 import { showCount, showRatio } from './numbers.ts';
+import { hazardStatement, labelText, precautionText } from './show-ghs.ts';
 import { type Shown, shown } from './shown.ts';
 import { showDuration, showKeeping } from './times.ts';
 
@@ -28,6 +29,10 @@ export interface ShownArticle {
   readonly facts: readonly { readonly name: Shown; readonly value: Shown }[];
   /** "Flammable aerosol (H223)". */
   readonly dangers: readonly Shown[];
+  /** Signal word and pictograms of its label, by the codes; empty without any. */
+  readonly label: Shown;
+  /** "Keep container tightly closed. (P233)", as the label has them. */
+  readonly precautions: readonly Shown[];
   readonly directions?: { readonly says: Shown; readonly link?: string };
   readonly dataSheet?: { readonly dated: Shown; readonly link?: string };
   readonly notWith: readonly { readonly id: string; readonly name: Shown }[];
@@ -70,6 +75,10 @@ function showMaterial(material: Material, workspace: Workspace): ShownArticle {
     free: material.free,
     facts: named(`${key}.facts`, materialFacts(material)),
     dangers: showDangers(`${key}.dangers`, material.hazards, material.also),
+    label: shown(`${key}.label`, labelText(material)),
+    precautions: material.precautions.map((code, i) =>
+      shown(`${key}.precautions[${i}]`, precautionText(code)),
+    ),
     ...(directions
       ? {
           directions: {
@@ -155,6 +164,8 @@ function showTool(tool: Tool, workspace: Workspace): ShownArticle {
     free: false,
     facts: named(`${key}.facts`, toolFacts(tool, workspace)),
     dangers: showDangers(`${key}.dangers`, [], tool.also),
+    label: shown(`${key}.label`, ''),
+    precautions: [],
     notWith: [],
     instead: [],
   };
@@ -186,7 +197,7 @@ function showDangers(key: string, hazards: readonly string[], also: readonly str
 
 /** "Flammable aerosol (H223)", "a sharp blade, cuts"; a code without a statement stands as it is. */
 export function dangerText(danger: string): string {
-  const statement = hazardStatements[danger];
+  const statement = hazardStatement(danger);
   if (statement !== undefined) return `${statement} (${danger})`;
   return otherDangerWords[danger] ?? (/^(EU)?H\d/.test(danger) ? danger : inWords(danger));
 }

@@ -6,7 +6,7 @@
 /** Where the statements come from, and what the table is not. Printed on the page about safety. */
 export const aboutHazards = {
   source:
-    'Hazard statements of the Globally Harmonized System (GHS), UN GHS Rev. 10 (2023), Annex 3, as PubChem tabulates them.',
+    'Hazard and precautionary statements of the Globally Harmonized System (GHS), UN GHS Rev. 10 (2023), Annex 3, as PubChem tabulates them; the precautionary statements that only labels in the EU carry, Regulation (EC) 1272/2008, Annex IV, from memory. Signal words and pictograms follow from the codes by the rules of precedence (UN GHS 1.4.10.5.3): what they come to is compared with the label, which counts.',
   limits:
     'A selection: what craft and kitchen products usually carry. Where a statement asks for a detail (which organ, which effect), the detail stands in the supplier’s safety data sheet. A code that is not listed here is printed as it is.',
 } as const;
@@ -54,6 +54,34 @@ export const hazardStatements: Readonly<Record<string, string>> = {
   H412: 'Harmful to aquatic life with long lasting effects',
   H413: 'May cause long lasting harmful effects to aquatic life',
 };
+
+/**
+ * What the picture on a label shows, in words: a page says it and never draws it.
+ *
+ * @source UN GHS Rev. 10 (2023), Annex 1.
+ */
+export const pictogramNames = {
+  GHS01: 'exploding bomb',
+  GHS02: 'flame',
+  GHS03: 'flame over circle',
+  GHS04: 'gas cylinder',
+  GHS05: 'corrosion',
+  GHS06: 'skull and crossbones',
+  GHS07: 'exclamation mark',
+  GHS08: 'health hazard',
+  GHS09: 'environment',
+} as const;
+
+/** What the label of a product says beside its statements. */
+export const labelWords = {
+  signal: 'Signal word of the label: {signal}.',
+  noSignal: 'No signal word on the label.',
+  pictogram: 'Pictogram: {list}.',
+  pictograms: 'Pictograms: {list}.',
+  noPictogram: 'No pictogram.',
+  open: '{list}: the label itself says which.',
+  said: '{statement} ({code})',
+} as const;
 
 /** Dangers that GHS has no code for, in our own words, as they stand after a product’s name. Common practice, no source. */
 export const otherDangerWords: Readonly<Record<string, string>> = {

@@ -1,5 +1,6 @@
 export { calendarWords, currencySigns } from './calendar.ts';
 export { controlWords } from './controls.ts';
+export { precautionaryStatements } from './precautions.ts';
 export { aboutHazards, hazardStatements, otherDangerWords } from './hazards.ts';
 export { pageWords } from './pages.ts';
 export { planTextWords } from './plan-text.ts';

@@ -103,6 +103,8 @@ export const pageWords = {
     from: 'From',
     arrives: 'Arrives in',
     dangers: 'Dangers',
+    labelSay: 'From the codes, by the rules of GHS; the label on the product counts.',
+    precautions: 'What its label asks for',
     dataSheet: 'Supplier’s safety data sheet',
     directions: 'Directions of the product',
     notWith: 'Never with',

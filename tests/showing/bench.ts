@@ -28,6 +28,7 @@ const material = (id: string, name: string, rest: Partial<Material>): Material =
   keeps: {},
   times: {},
   hazards: [],
+  precautions: [],
   also: [],
   notWith: [],
   instead: [],

@@ -19,6 +19,8 @@ export interface Material {
   readonly directions?: { readonly says?: string; readonly link?: string; readonly dated?: IsoDate };
   /** GHS hazard statement codes, as the supplier's safety data sheet gives them: `H222`. */
   readonly hazards: readonly string[];
+  /** GHS precautionary statement codes of its label, UN or EU: `P210`, `P410+P412`. */
+  readonly precautions: readonly string[];
   readonly also: readonly OtherDanger[];
   readonly dataSheet?: { readonly link?: string; readonly dated?: IsoDate };
   /** Ids of materials that it must not meet. */

@@ -27,6 +27,7 @@ export const materialShape = z.strictObject({
     .strictObject({ says: text.optional(), link: text.optional(), dated: text.optional() })
     .optional(),
   hazards: texts.optional(),
+  precautions: texts.optional(),
   also: texts.optional(),
   'data-sheet': z.strictObject({ link: text.optional(), dated: text.optional() }).optional(),
   'not-with': texts.optional(),

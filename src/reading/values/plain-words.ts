@@ -77,6 +77,12 @@ export const readHazard: TextReader<string> = (text) =>
     ? means(text.trim().replaceAll(' ', ''))
     : wrong('hazard-code-unreadable');
 
+/** A precautionary statement code of GHS: `P210`, `P410+P412`. P1 to P5: UN GHS Rev. 10, Annex 3. */
+export const readPrecaution: TextReader<string> = (text) =>
+  /^P[1-5]\d{2}( ?\+ ?P[1-5]\d{2})*$/.test(text.trim())
+    ? means(text.trim().replaceAll(' ', ''))
+    : wrong('hazard-code-unreadable', {}, 'precaution');
+
 /** A licence of the SPDX list, in its own spelling. */
 export const readLicence: TextReader<string> = (text) => {
   const known = licences.get(text.trim().toLowerCase());

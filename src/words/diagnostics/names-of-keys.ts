@@ -35,6 +35,7 @@ export const entryNouns: Readonly<Record<string, string>> = {
   must: 'demand',
   'not-with': 'material that it must not meet',
   only: 'level',
+  precautions: 'precautionary statement',
   room: 'condition of the room',
   sources: 'source',
 };

@@ -28,6 +28,11 @@ export const wordProblems: ProblemFamily = {
     why: 'GHS codes have an H and three digits; section 2 of the supplier’s safety data sheet lists those of the product.',
     write: 'H…   as the safety data sheet gives it; a danger that has no code stands under also',
   },
+  'hazard-code-unreadable.precaution': {
+    says: '“{text}” is no code of a precautionary statement.',
+    why: 'GHS codes have a P and three digits, the first of them 1 to 5; those that belong together are joined by +. Section 2 of the supplier’s safety data sheet lists those of the product.',
+    write: 'P…   as the safety data sheet gives it',
+  },
   'licence-unknown': {
     says: '“{text}” is no licence of the SPDX list.',
     write: 'licence: …   its short name there, such as CC-BY-4.0',

@@ -61,6 +61,7 @@ export function aMaterial(id: string, more: Partial<Material> = {}): Material {
     times: {},
     hazards: [],
     also: [],
+    precautions: [],
     notWith: [],
     instead: [],
     ...more,

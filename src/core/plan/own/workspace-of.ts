@@ -106,7 +106,13 @@ function programFor(
 }
 
 function forPlans(material: Material): Material {
-  return given<Material>({ ...material, notWith: [], instead: [], dataSheet: undefined });
+  return given<Material>({
+    ...material,
+    precautions: [],
+    notWith: [],
+    instead: [],
+    dataSheet: undefined,
+  });
 }
 
 function guideForPlans(guide: Guide): Guide {
