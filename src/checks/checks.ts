@@ -10,6 +10,7 @@ import { guidesTouched } from './usage.ts';
 import { agendaDoesNotAddUp } from './agenda-does-not-add-up.ts';
 import { agendaItemWithoutTime } from './agenda-item-without-time.ts';
 import { agendaOutOfOrder } from './agenda-out-of-order.ts';
+import { allergensUnsaid } from './allergens-unsaid.ts';
 import { answerNotAmongChoices } from './answer-not-among-choices.ts';
 import { basisMismatch } from './basis-mismatch.ts';
 import { cautionIncomplete } from './caution-incomplete.ts';
@@ -29,6 +30,7 @@ import { linkOutsideItsGuide } from './link-outside-its-guide.ts';
 import { materialsMustNotMeet } from './materials-must-not-meet.ts';
 import { missingAgendaItem } from './missing-agenda-item.ts';
 import { missingApproval } from './missing-approval.ts';
+import { missingCare } from './missing-care.ts';
 import { missingClearingTime } from './missing-clearing-time.ts';
 import { missingDataSheet } from './missing-data-sheet.ts';
 import { missingForReview } from './missing-for-review.ts';
@@ -42,8 +44,10 @@ import { mixMakesNothing } from './mix-makes-nothing.ts';
 import { modulesInACircle } from './modules-in-a-circle.ts';
 import { moreThanThereIs } from './more-than-there-is.ts';
 import { moreToolsThanOwned } from './more-tools-than-owned.ts';
+import { noticeOfInjury } from './notice-of-injury.ts';
 import { objectiveWithoutAssessment } from './objective-without-assessment.ts';
 import { objectiveWithoutPractice } from './objective-without-practice.ts';
+import { oldDataSheet } from './old-data-sheet.ts';
 import { oldPrice } from './old-price.ts';
 import { otherVersionOfGuide } from './other-version-of-guide.ts';
 import { passMarkIncomplete } from './pass-mark-incomplete.ts';
@@ -74,6 +78,7 @@ import { stationTwiceInACircuit } from './station-twice-in-a-circuit.ts';
 import { stepWithoutHeading } from './step-without-heading.ts';
 import { stepWithoutTime } from './step-without-time.ts';
 import { stepsInACircle } from './steps-in-a-circle.ts';
+import { storedWithClinicalStock } from './stored-with-clinical-stock.ts';
 import { tooFewInstructors } from './too-few-instructors.ts';
 import { tooFewSeats } from './too-few-seats.ts';
 import { toolHeldBackwards } from './tool-held-backwards.ts';
@@ -112,6 +117,7 @@ export const checks: readonly Check[] = Object.freeze([
   agendaDoesNotAddUp,
   agendaItemWithoutTime,
   agendaOutOfOrder,
+  allergensUnsaid,
   answerNotAmongChoices,
   basisMismatch,
   cautionIncomplete,
@@ -131,6 +137,7 @@ export const checks: readonly Check[] = Object.freeze([
   materialsMustNotMeet,
   missingAgendaItem,
   missingApproval,
+  missingCare,
   missingClearingTime,
   missingDataSheet,
   missingForReview,
@@ -144,8 +151,10 @@ export const checks: readonly Check[] = Object.freeze([
   modulesInACircle,
   moreThanThereIs,
   moreToolsThanOwned,
+  noticeOfInjury,
   objectiveWithoutAssessment,
   objectiveWithoutPractice,
+  oldDataSheet,
   oldPrice,
   otherVersionOfGuide,
   passMarkIncomplete,
@@ -176,6 +185,7 @@ export const checks: readonly Check[] = Object.freeze([
   stepWithoutHeading,
   stepWithoutTime,
   stepsInACircle,
+  storedWithClinicalStock,
   tooFewInstructors,
   tooFewSeats,
   toolHeldBackwards,

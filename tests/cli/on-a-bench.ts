@@ -47,6 +47,10 @@ steps:
       soak:
         plain: 0 min
         wet: 5 min
+in-use:
+  after: { do: Undo all knots. }
+  store: { how: dry }
+  dispose: { to: general waste }
 electrosurgery: no
 ---
 

@@ -115,7 +115,7 @@ export const planRefusals: ProblemFamily = {
 /** What the reader of a plan should know. Facts that are names may be lists: “A, B and C”. */
 export const planWarnings: ProblemFamily = {
   'batch-much-larger': {
-    says: '{material}: this batch of {made} takes about {times} times what the author’s own batch of {own} does. What is safe for a few may not be for many: ask those in charge of safety before you begin.',
+    says: '{material}: this batch of {made} takes about {times} times what the author’s own batch of {own} does. What is safe for a few may not be for many: this is now the use of a chemical at a workplace, with the rules that your place has for it. Ask those in charge of safety before you begin.',
   },
   'first-goes-off': {
     says: '{guide}: the first model is no longer good when the last one is ready. Make them in smaller batches, with more builders, or nearer to the day of use.',

@@ -2,6 +2,11 @@ import type { ProblemFamily } from './sentences.ts';
 
 /** What may hurt somebody. The wording of a caution, and how severe it is, is never ours. */
 export const safetyFindings: ProblemFamily = {
+  'allergens-unsaid': {
+    says: 'Of these materials of “{guide}” it is not said whether they hold latex, animal tissue or a food allergen: {materials}.',
+    why: 'The labels of the model say that none is named, and somebody may rely on it.',
+    act: 'also: […] in the file of each material, with latex, animal-tissue or food-allergen; also: [] where it holds none',
+  },
   'caution-incomplete.avoid': {
     says: 'The {signal} “{caution}” does not say how to avoid the hazard.',
     why: 'A safety message names the hazard, the harm and how to avoid it (ANSI Z535.6).',
@@ -38,6 +43,27 @@ export const safetyFindings: ProblemFamily = {
     why: 'That they must not stands with {one}; its directions and its safety data sheet say what would happen.',
     act: 'another material for one of the two, or steps in which they do not meet',
   },
+  'missing-care': {
+    says: '“{guide}” does not say how a model is stored, how it is cleaned and where a worn one goes.',
+    why: 'Many hands touch it; needles or blades may be in it; and nobody may take it for what is used for patients.',
+    write:
+      'in-use:\n  after:\n    do: …\n  store:\n    how: …\n  dispose:\n    to: …   as the policy of your place has it',
+  },
+  'missing-care.clean': {
+    says: '“{guide}” does not say how a model is cleaned, between two uses or afterwards.',
+    why: 'Many hands touch it, and needles or blades may be in it.',
+    write: 'after:   under in-use\n  do: …   or under between',
+  },
+  'missing-care.dispose': {
+    says: '“{guide}” does not say where a worn model goes.',
+    why: 'A model that lies about is used again, or for something else.',
+    write: 'dispose:   under in-use\n  to: …   as the policy of your place has it',
+  },
+  'missing-care.store': {
+    says: '“{guide}” does not say how a model is stored.',
+    why: 'What keeps is only true as it is stored; and nobody may take it for what is used for patients.',
+    write: 'store:   under in-use\n  how: …',
+  },
   'missing-clearing-time': {
     says: 'The step “{step}” gives off flammable vapour, and it is not said how long that takes to clear: {dangers}.',
     why: 'Until it is said, a plan may put a flame right after it. How long it takes depends on the room; those in charge of safety decide.',
@@ -48,9 +74,29 @@ export const safetyFindings: ProblemFamily = {
     why: 'The codes are those of one supplier’s product; whoever buys another has to compare.',
     write: 'data-sheet:\n  link: https://…   at the supplier of the product that you buy\n  dated: …',
   },
+  'missing-data-sheet.date': {
+    says: '{material} has hazard codes and a safety data sheet, but not of which day it is.',
+    why: 'Suppliers change what is in a product, and then its sheet.',
+    write: 'dated: …   as the sheet itself says',
+  },
   'missing-data-sheet.link': {
     says: '{material} has hazard codes and a safety data sheet, but not where to find it.',
     write: 'link: https://…   at the supplier of the product that you buy',
+  },
+  'notice-of-injury': {
+    says: 'The notice “{notice}” speaks of injury: “{word}”.',
+    why: 'A notice is about damage to things (ANSI Z535.6). How severe it is, is for those who know the bench and the program’s own policy.',
+    act: 'another signal, danger, warning or caution; nothing, if only things are meant',
+  },
+  'old-data-sheet': {
+    says: 'The safety data sheet of {material} is of {dated}, more than three years before {today}.',
+    why: 'Its supplier may have changed the product or the sheet since.',
+    write: 'dated: …   of the newest sheet, once its codes are compared',
+  },
+  'stored-with-clinical-stock': {
+    says: '“{guide}” lets a model stand among what is used for patients.',
+    why: 'Somebody could take it for that. Pages and labels say that it is kept apart.',
+    write: 'apart: yes',
   },
   'unknown-control': {
     says: '{who} names the control “{name}”, which is not in the published list.',
