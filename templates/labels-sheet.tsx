@@ -95,11 +95,13 @@ function numberField(name: string, label: string, min: string, step: string, max
 
 function labelOf({ number, ready, useBy }: ShownLabel, view: LabelsSheetView): Markup {
   const { labels, codeOfLabel } = view;
-  const { title, version, contains, madeOf, trainingOnly, keeps } = labels;
+  const { title, version, contains, madeOf, trainingOnly, apart, keeps } = labels;
   return (
     <article class={codeOfLabel ? 'label has-code' : 'label'}>
       <p class="label-title" {...shows(title)} />
-      <p class="label-training" {...shows(trainingOnly)} />
+      <p class="label-training">
+        <span {...shows(trainingOnly)} /> <span {...shows(apart)} />
+      </p>
       <p class="label-number">
         <b {...shows(number)} /> {isSaid(version) ? <span {...shows(version)} /> : null}
       </p>

@@ -1,4 +1,5 @@
 import type { ShownModel } from '../src/showing/module/show-models.ts';
+import { mostSevereFirst } from '../src/showing/show-cautions.ts';
 import { moduleWords } from '../src/words/modules.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { cautionPanel } from './caution.tsx';
@@ -10,7 +11,7 @@ const { models: words, trainee } = moduleWords;
 
 /** What of the models of a session can hurt: cautions first, then each model with what is in it and its dangers. */
 export function moduleCareful(models: readonly ShownModel[], remark: string): Markup {
-  const cautions = models.flatMap((model) => model.cautions);
+  const cautions = mostSevereFirst(models.flatMap((model) => model.cautions));
   return part(
     'careful',
     trainee.careful,

@@ -184,11 +184,12 @@ function lots({ lots: all }: ShownRecord): Content {
             </tr>
           </thead>
           <tbody>
-            {all.map(({ name, must }) => (
+            {all.map(({ name, must, dangers }) => (
               <tr>
                 <th scope="row">
                   <b {...shows(name)} />
                   {spanOf(must, 'must')}
+                  {spanOf(dangers, 'dangers')}
                 </th>
                 <td />
                 <td />

@@ -110,7 +110,7 @@ function supplierPart(supplier: ShownSupplier, key: string, hasCodes: boolean): 
 }
 
 function orderRow(order: ShownOrder, hasCodes: boolean): Markup {
-  const { name, must, packs, code, price, cost, needed, fromStock, left, beside } = order;
+  const { name, must, dangers, packs, code, price, cost, needed, fromStock, left, beside } = order;
   return (
     <tr>
       <td class="tick-cell">{box()}</td>
@@ -119,6 +119,7 @@ function orderRow(order: ShownOrder, hasCodes: boolean): Markup {
       <th scope="row">
         <b {...shows(name)} />
         <span class="must" {...shows(must)} />
+        <span class="dangers" {...shows(dangers)} />
         <span class="must" {...shows(beside)} />
       </th>
       {hasCodes ? <td {...shows(code)} /> : null}
@@ -210,13 +211,14 @@ function toolsPart(tools: readonly ShownToolToBuy[]): Markup {
 
 type Other = Omit<ShownNotBought, 'material'>;
 
-function otherRow({ name, must, needed, why, left }: Other): Markup {
+function otherRow({ name, must, dangers, needed, why, left }: Other): Markup {
   return (
     <tr>
       <td class="tick-cell">{box()}</td>
       <th scope="row">
         <b {...shows(name)} />
         <span class="must" {...shows(must)} />
+        <span class="dangers" {...shows(dangers)} />
       </th>
       <td class="end" {...shows(needed)} />
       <td {...shows(why)} />
@@ -236,13 +238,14 @@ function toolRow({ name, count, price }: Omit<ShownToolToBuy, 'id'>): Markup {
   );
 }
 
-const blankOther = blanks('name', 'must', 'needed', 'why', 'left');
+const blankOther = blanks('name', 'must', 'dangers', 'needed', 'why', 'left');
 const blankTool = blanks('name', 'count', 'price');
 
 function blankOrder(key: string): ShownOrder {
   const texts = blanks(
     'name',
     'must',
+    'dangers',
     'packs',
     'code',
     'price',

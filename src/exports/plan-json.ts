@@ -13,10 +13,12 @@ import type {
 import type { Exact } from '../core/quantity/exact.ts';
 import { printHolding, printMeasure } from '../core/quantity/print.ts';
 import { isoTime } from '../core/time/iso-time.ts';
+import { safetyWords } from '../words/safety.ts';
 import { cuttingJson } from './cutting-json.ts';
 import { lineName } from './line-name.ts';
 import { factsJson, momentOn } from './moment.ts';
 import { inOwnCurrency, moneyText, sumText } from './money-text.ts';
+import { safetyJson } from './safety-json.ts';
 import { scheduleJson } from './schedule-json.ts';
 
 /** What the document calls itself. Within a number fields are added, never changed or taken away. */
@@ -26,11 +28,15 @@ export const planFormat = 'benchwright-plan/1';
  * A plan for other programs, exact and stable. Amounts stand in the unit of the first pack and
  * money in the program's currency, each a decimal where that ends, else a fraction (`"103/30"`).
  */
-export function planJson(plan: Plan, { program, materials }: Workspace) {
+export function planJson(plan: Plan, workspace: Workspace) {
+  const { program, materials } = workspace;
   const packsOf = (material: string): readonly Pack[] => materials[material]?.packs ?? [];
   return {
     format: planFormat,
+    trainingOnly: safetyWords.trainingOnly,
+    defers: safetyWords.defers,
     demand: plan.lines.map(demandJson),
+    safety: plan.lines.map((line) => safetyJson(line, workspace)),
     requirements: plan.requirements.map(({ material, amount }) => ({
       material,
       amount: printMeasure(amount),

@@ -31,7 +31,7 @@ export function shoppingCsv({ purchases, deliveries }: Plan, workspace: Workspac
 /** What is needed stands in the first row of a material; of what is not bought, in its only one. */
 function purchaseRows(purchase: Purchase, workspace: Workspace): Row[] {
   const { material, needed, fromStock, left, packs } = purchase;
-  const { name, packs: known } = workspace.materials[material]!;
+  const { name, packs: known, hazards, also } = workspace.materials[material]!;
   const amounts = {
     needed: printMeasure(asDecimal(needed, 'up')),
     fromStock: printMeasure(asDecimal(fromStock, 'down')),
@@ -39,7 +39,8 @@ function purchaseRows(purchase: Purchase, workspace: Workspace): Row[] {
   };
   const bought = packs.map(({ pack, count }) => packRow(known[pack]!, count, workspace));
   const rows: readonly Row[] = bought.length > 0 ? bought : [{ packs: 0 }];
-  return rows.map((row, index) => ({ material: name, ...row, ...(index === 0 ? amounts : {}) }));
+  const dangers = [...hazards, ...also].join('; ');
+  return rows.map((row, index) => ({ material: name, ...row, dangers, ...(index === 0 ? amounts : {}) }));
 }
 
 function asDecimal({ value, unit }: Measure, way: 'up' | 'down'): Measure {

@@ -5,7 +5,9 @@ import { plainWords } from '../rendering/plain-words.ts';
 import { properly } from '../showing/author-text.ts';
 import { showModule } from '../showing/module/show-module.ts';
 import { type ShownArticle, showMaterialArticles, showToolArticles } from '../showing/show-library.ts';
+import { fill } from '../showing/fill.ts';
 import { pageWords } from '../words/pages.ts';
+import { searchWords } from '../words/search.ts';
 import { folderOf, type ManualPage } from './manual-pages.ts';
 import { manualSections } from './manual-sections.ts';
 import { isForStaff } from './module-prose.ts';
@@ -72,13 +74,15 @@ function moduleEntry({ module, folder }: PlannedModule, { moduleDocuments }: Rea
 
 function stepEntries(planned: PlannedGuide, read: ReadWorkspace): readonly FindablePage[] {
   const { guide, folder, line, written } = planned;
-  return line.steps.map(({ id, heading, takes }) => {
+  return line.steps.map(({ id, heading, takes, cautions: [worst] }) => {
     const section = written.prose.sections.findIndex(({ step }) => step === id);
     return {
       href: `${folder}/index.html#step-${id}`,
       kind: 'step',
       title: heading.text,
-      of: guide.title.text,
+      of: worst
+        ? fill(searchWords.stepOf, { guide: guide.title.text, signal: worst.word.text })
+        : guide.title.text,
       says: '',
       text: [
         section < 0 ? '' : sectionText(planned, read, section),

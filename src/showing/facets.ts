@@ -12,7 +12,7 @@ import { toolName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { type Range, isWithin, rangesOver, roundSums } from './ranges.ts';
 import { slowestOrder } from './show-deliveries.ts';
-import { dangerText } from './show-library.ts';
+import { dangerText } from './danger-text.ts';
 import type { FacetId } from './shown-catalogue.ts';
 import { showDuration, showKeeping, showMinutes } from './times.ts';
 

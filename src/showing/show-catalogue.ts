@@ -7,7 +7,7 @@ import { type FacetValue, buildTime, dangersOf, facets, handsOnEach, usedEach } 
 import { showSum } from './money.ts';
 import { showCount } from './numbers.ts';
 import { showKeeps } from './show-facts.ts';
-import { dangerText } from './show-library.ts';
+import { dangerText } from './danger-text.ts';
 import { type Shown, shown } from './shown.ts';
 import type {
   FacetId,

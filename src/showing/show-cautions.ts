@@ -1,4 +1,4 @@
-import { type Caution, type GuideAt, signals } from '../core/model/guide.ts';
+import { type GuideAt, type Signal, signals } from '../core/model/guide.ts';
 import { planWords } from '../words/plan.ts';
 import { asSentence } from './author-text.ts';
 import { fill, listed } from './fill.ts';
@@ -8,19 +8,18 @@ import { type ShownCaution, shown } from './shown.ts';
 
 /** All cautions of a level, most severe first; within a signal in the order of the guide. */
 export function showCautions(key: string, at: GuideAt): readonly ShownCaution[] {
-  return bySeverity(at.cautions).map((caution) => showCaution(`${key}.${caution.id}`, caution, at));
+  return mostSevereFirst(at.cautions).map((caution) => showCaution(`${key}.${caution.id}`, caution, at));
 }
 
 /** Those that are met at one step: its own, and those of the whole guide that name no step. */
 export function showStepCautions(key: string, at: GuideAt, step: string): readonly ShownCaution[] {
   const met = at.cautions.filter(({ steps }) => steps.includes(step));
-  return bySeverity(met).map((caution) => showCaution(`${key}.${caution.id}`, caution, at));
+  return mostSevereFirst(met).map((caution) => showCaution(`${key}.${caution.id}`, caution, at));
 }
 
-function bySeverity(cautions: readonly Caution[] | GuideAt['cautions']): GuideAt['cautions'] {
-  return signals.flatMap((signal) =>
-    cautions.filter((caution) => caution.signal === signal),
-  ) as GuideAt['cautions'];
+/** Cautions of several guides too; within a signal in the order given. */
+export function mostSevereFirst<C extends { readonly signal: Signal }>(cautions: readonly C[]): readonly C[] {
+  return signals.flatMap((signal) => cautions.filter((caution) => caution.signal === signal));
 }
 
 function showCaution(key: string, caution: GuideAt['cautions'][number], at: GuideAt): ShownCaution {

@@ -3,11 +3,16 @@ import type { Delivery, Plan, PlannedLine, PlannedSchedule } from '../core/plan/
 import { utcTime } from '../core/time/iso-time.ts';
 import { exportWords } from '../words/exports.ts';
 import { planWords } from '../words/plan.ts';
+import { safetyWords } from '../words/safety.ts';
 import { counted, fill, plainSpaces } from './fill.ts';
+import { materialDangers } from './material-dangers.ts';
 import { rangesOf } from './model-lists.ts';
 import { lineName, supplierName } from './names.ts';
+import { showStepCautions } from './show-cautions.ts';
 import { whoText } from './show-days.ts';
+import { showHazards } from './show-hazards.ts';
 import { showShopping } from './show-shopping.ts';
+import type { ShownPlan } from './shown.ts';
 import { type Work, workOfEach } from './work-of-each.ts';
 
 /** Something of a plan that stands in a calendar: what is done or happens, from when, and until when where it lasts. */
@@ -34,7 +39,7 @@ export function showEvents(
 ): readonly PlanEvent[] {
   const events = [
     ...plan.deliveries.flatMap((delivery) => deliveryEvents(delivery, plan, workspace)),
-    ...workEvents(plan, schedule),
+    ...workEvents(plan, schedule, workspace),
     ...plan.lines.flatMap((line, index) => readyEvents(line, schedule.lines[index]!)),
   ];
   const day = anchor(schedule);
@@ -66,12 +71,31 @@ function packsFrom(supplier: string | undefined, plan: Plan, workspace: Workspac
   };
   return rows
     .filter((_, index) => isFrom(index))
-    .map(({ name, packs }) => plainSpaces(fill(words.pack, { material: name.text, packs: packs.text })))
+    .map((row) => plainSpaces(packLine(row, workspace)))
     .join('\n');
 }
 
+function packLine(
+  { material, name, packs }: ShownPlan['shopping']['rows'][number],
+  workspace: Workspace,
+): string {
+  const dangers = materialDangers(material, workspace);
+  const pack = { material: name.text, packs: packs.text };
+  return dangers === '' ? fill(words.pack, pack) : fill(words.packDangers, { ...pack, dangers });
+}
+
+/** What can hurt at a step stands in the calendar of who does it: cautions most severe first, then the products. */
+function carefulNotes(step: string, line: PlannedLine, workspace: Workspace): string {
+  const cautions = showStepCautions('cautions', line.at, step).map(({ word, hazard, harm, avoid }) => {
+    const texts = [hazard, harm, ...avoid].map(({ text }) => text).filter((text) => text !== '');
+    return fill(words.caution, { word: word.text, text: texts.join(' ') });
+  });
+  const products = showHazards('hazards', step, line, workspace).map(({ text }) => text);
+  return plainSpaces([...cautions, ...products, fill(words.last, safetyWords)].join('\n'));
+}
+
 /** A calendar has more than this plan in it: each says what it is for. */
-function workEvents(plan: Plan, schedule: PlannedSchedule): PlanEvent[] {
+function workEvents(plan: Plan, schedule: PlannedSchedule, workspace: Workspace): PlanEvent[] {
   const seen = new Map<string, number>();
   return workOfEach(plan, schedule).map(({ task, from, until, builder, guide, work }) => {
     const id = workId(task, plan.lines[task.line]!, builder);
@@ -82,6 +106,7 @@ function workEvents(plan: Plan, schedule: PlannedSchedule): PlanEvent[] {
     return {
       id: again === 1 ? id : `${id}.${again}`,
       title: fill(words.work, { work: what, who }),
+      notes: carefulNotes(task.step, plan.lines[task.line]!, workspace),
       from,
       until,
     };

@@ -37,7 +37,7 @@ export function showInUse(key: string, at: GuideAt, workspace: Workspace): reado
     careOf('between', inUse.between, workspace),
     careOf('after', inUse.after, workspace),
     ...inUse.renew.map((renewal) => renewalOf(renewal, at, workspace)),
-    storing(inUse),
+    storing(inUse.store),
     carrying(inUse),
     throwingAway(inUse),
   ];
@@ -107,12 +107,9 @@ function lowered(name: string): string {
   return /^.[A-Z]/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
-function storing({ store }: InUse): Care | undefined {
-  if (!store) return undefined;
-  const says = [
-    ...(store.how === undefined ? [] : [store.how]),
-    ...(store.apart ? [libraryWords.storeApart] : []),
-  ];
+/** That a model is kept apart from clinical stock is always said. */
+function storing({ how }: NonNullable<InUse['store']> = {}): Care {
+  const says = [...(how === undefined ? [] : [how]), libraryWords.storeApart];
   return { id: 'store', name: libraryWords.inUse.store, says };
 }
 

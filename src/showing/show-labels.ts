@@ -34,6 +34,7 @@ export function showLabels(
     contains: shown(`${key}.contains`, containsText(line, workspace)),
     madeOf: shown(`${key}.madeOf`, madeWithText(line, workspace)),
     trainingOnly: shown(`${key}.trainingOnly`, safetyWords.trainingOnly),
+    apart: shown(`${key}.apart`, safetyWords.apart),
     keeps: shown(`${key}.keeps`, keeps ? fill(words.keeps, { time: keeps.value.text }) : ''),
     models: Array.from({ length: line.made }, (_, i) =>
       showLabel(`${key}.models[${i}]`, i, line.made, datesOf(plan, index, i, workspace)),

@@ -3,17 +3,17 @@ import type { Tool } from '../core/model/tool.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { exact } from '../core/quantity/exact.ts';
 import { inCurrency } from '../core/money/money.ts';
-import { otherDangerWords } from '../words/hazards.ts';
 import { libraryWords } from '../words/library.ts';
 import { nouns } from '../words/units.ts';
 import { showAsWritten, showSize } from './amounts.ts';
 import { properly } from './author-text.ts';
+import { dangerText } from './danger-text.ts';
 import { showRecordDate } from './dates.ts';
 import { fill, inWords, noBreak } from './fill.ts';
 import { showMoney } from './money.ts';
 import { materialName } from './names.ts';
 import { showCount, showRatio } from './numbers.ts';
-import { hazardStatement, labelText, precautionText } from './show-ghs.ts';
+import { labelText, precautionText } from './show-ghs.ts';
 import { type Shown, shown } from './shown.ts';
 import { showDuration, showKeeping } from './times.ts';
 
@@ -193,13 +193,6 @@ function priceText(price: string, priced: string | undefined): string {
 
 function showDangers(key: string, hazards: readonly string[], also: readonly string[]): readonly Shown[] {
   return [...hazards, ...also].map((danger, i) => shown(`${key}[${i}]`, dangerText(danger)));
-}
-
-/** "Flammable aerosol (H223)", "a sharp blade, cuts"; a code without a statement stands as it is. */
-export function dangerText(danger: string): string {
-  const statement = hazardStatement(danger);
-  if (statement !== undefined) return `${statement} (${danger})`;
-  return otherDangerWords[danger] ?? (/^(EU)?H\d/.test(danger) ? danger : inWords(danger));
 }
 
 function datedText(date: string | undefined): string {

@@ -5,6 +5,7 @@ import { sheetWords } from '../words/sheets.ts';
 import { showAsWritten } from './amounts.ts';
 import { properly } from './author-text.ts';
 import { capital, fill } from './fill.ts';
+import { materialDangers } from './material-dangers.ts';
 import { materialName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { shown } from './shown.ts';
@@ -26,6 +27,7 @@ export function showRecord(key: string, plan: Plan, index: number, workspace: Wo
         `${key}.lots[${i}].must`,
         (workspace.materials[material]?.must ?? []).map(properly).join(planWords.listComma),
       ),
+      dangers: shown(`${key}.lots[${i}].dangers`, materialDangers(material, workspace)),
     })),
     tables: inTables(readingsOf(`${key}.readings`, line)),
     models: Array.from({ length: line.made }, (_, i) => shown(`${key}.models[${i}]`, showCount(i + 1))),

@@ -5,6 +5,7 @@ import { planWords } from '../words/plan.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { properly } from './author-text.ts';
 import { fill, listed } from './fill.ts';
+import { materialDangers } from './material-dangers.ts';
 import { showMoney, showSum } from './money.ts';
 import { materialName, supplierName, toolName } from './names.ts';
 import { showCount } from './numbers.ts';
@@ -101,6 +102,7 @@ function aboutMaterial(key: string, purchase: Purchase, plan: Plan, workspace: W
   return {
     name: shown(`${key}.name`, materialName(material, workspace)),
     must: shown(`${key}.must`, must.map(properly).join(planWords.listComma)),
+    dangers: shown(`${key}.dangers`, materialDangers(material, workspace)),
     needed: shown(`${key}.needed`, amountToBuy(purchase.needed, material, plan, workspace)),
     left: shown(`${key}.left`, leftText(purchase, plan, workspace)),
   };

@@ -29,6 +29,8 @@ export interface ShownOrder {
   readonly name: Shown;
   /** The specification. */
   readonly must: Shown;
+  /** What of it can hurt. Empty where nothing is known to. */
+  readonly dangers: Shown;
   /** "2 × 500 g" */
   readonly packs: Shown;
   /** The supplier's own number of the article. Empty where nobody wrote it down. */
@@ -48,6 +50,7 @@ export interface ShownNotBought {
   readonly material: string;
   readonly name: Shown;
   readonly must: Shown;
+  readonly dangers: Shown;
   readonly needed: Shown;
   /** "free", "from stock", "no pack known". */
   readonly why: Shown;
@@ -64,7 +67,12 @@ export interface ShownToolToBuy {
 /** What is filed of a batch, as finished text: rooms to write in stand in the template. */
 export interface ShownRecord {
   /** Materials whose lot is written down. */
-  readonly lots: readonly { readonly id: string; readonly name: Shown; readonly must: Shown }[];
+  readonly lots: readonly {
+    readonly id: string;
+    readonly name: Shown;
+    readonly must: Shown;
+    readonly dangers: Shown;
+  }[];
   /** Checks of each model, as many as fit side by side in each table. */
   readonly tables: readonly (readonly ShownReading[])[];
   readonly models: readonly Shown[];
@@ -142,6 +150,8 @@ export interface ShownLabels {
   /** What else is in it. */
   readonly madeOf: Shown;
   readonly trainingOnly: Shown;
+  /** Where it is never put. */
+  readonly apart: Shown;
   /** "Keeps 5 days (fridge, covered)". */
   readonly keeps: Shown;
   readonly models: readonly ShownLabel[];

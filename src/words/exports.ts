@@ -12,6 +12,8 @@ export const exportWords = {
     sum: 'Price',
     currency: 'Currency',
     left: 'Left over',
+    /** Codes of GHS, and names of what has none. */
+    dangers: 'Dangers',
     /** In the place of a material. */
     delivery: 'Delivery',
   },
@@ -43,6 +45,10 @@ export const exportWords = {
     order: 'Order from {supplier}',
     delivery: 'Delivery from {supplier}',
     pack: '{material}: {packs}',
+    packDangers: '{material}: {packs}. {dangers}',
+    caution: '{word}: {text}',
+    /** Below what an event is about. */
+    last: '{trainingOnly} {defers}',
     work: '{work}, {who}',
     ready: '{line}: {models} ready',
     useBy: '{line}: the first is good until now',

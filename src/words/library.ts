@@ -42,5 +42,6 @@ export const libraryWords = {
   renewSteps: 'Repeat: {steps}.',
   disposeTo: 'To: {to}.',
   disposeNot: 'Never: {not}.',
-  storeApart: 'Keep it apart from anything that is used for patients.',
+  storeApart:
+    'Keep it apart from anything that is used for patients, and in nothing that could be taken for clinical packaging.',
 } as const;

@@ -83,6 +83,8 @@ export const planWords = {
     directionsSay: 'Follow the directions of {material}: {says}',
   },
 
+  /** Between dangers of one product. */
+  dangersBetween: '; ',
   hazards: {
     statement: '{source}: {statement} ({code})',
     unknown: '{source}: {code}, see the supplier’s data sheet',

@@ -1,6 +1,8 @@
 /** What is said of every model, wherever it is met: pages, sheets, labels, plans. */
 export const safetyWords = {
   trainingOnly: 'For training only, never for patient care.',
+  /** Always said, whatever a guide says of its storage. */
+  apart: 'Store apart from clinical stock.',
   defers:
     'Local policy first, then the supplier’s data sheet, then this guide; it does not replace licensed practice.',
   electrosurgery: {

@@ -1,5 +1,7 @@
 /** What the search says, in the field of every page and on its own page. */
 export const searchWords = {
+  /** A step on its own still says that it is dangerous. */
+  stepOf: '{guide} · {signal}',
   label: 'Find a guide, step, material or tool',
   keys: 'Arrow keys lead through what is found, Enter opens the first, Escape closes.',
   placeholder: 'Find',

@@ -4,6 +4,7 @@ import type { PlanSettings } from '../../src/core/plan/demand.ts';
 import type { PlannedSchedule } from '../../src/core/plan/result.ts';
 import { type CalendarEvent, planIcs } from '../../src/exports/plan-ics.ts';
 import { showEvents } from '../../src/showing/show-events.ts';
+import { safetyWords } from '../../src/words/safety.ts';
 import { aProgram, planOf } from '../core/plan/a-workspace.ts';
 import { gelatinRoom } from '../core/plan/gelatin-block.ts';
 
@@ -81,6 +82,37 @@ describe('the calendar of a plan', () => {
     expect(events[0]!.description).toContain('2 × 500 g');
     expect(titles).toContain('Needle block: Melt, all 4, builder 1');
     expect(titles.filter((title) => title.endsWith('4 models ready'))).toHaveLength(1);
+  });
+
+  it('says with the work what can hurt there, most severe first, and who has the last word', () => {
+    const caution = { steps: ['melt'], avoid: ['wear heat-proof gloves'] };
+    const guide = gelatinRoom.guides['needle-block']!;
+    const careful: typeof gelatinRoom = {
+      ...gelatinRoom,
+      materials: {
+        ...gelatinRoom.materials,
+        'gelatin-powder': { ...gelatinRoom.materials['gelatin-powder']!, hazards: ['H319'] },
+      },
+      guides: {
+        'needle-block': {
+          ...guide,
+          cautions: [
+            { ...caution, id: 'dust', signal: 'caution', hazard: 'powder flies', harm: 'it stings' },
+            { ...caution, id: 'hot', signal: 'warning', hazard: 'hot gel sticks', harm: 'it burns' },
+          ],
+        },
+      },
+    };
+    const plan = planOf(careful, [{ guide: 'needle-block', wanted: 4 }], { start: '2026-11-26T09:00' });
+    const shown = showEvents(plan, plan.schedule as PlannedSchedule, careful);
+    const notes = (id: string) => shown.find((event) => event.id.startsWith(id))!.notes!;
+    expect(notes('work.needle-block.melt').split('\n')).toEqual([
+      'WARNING: Hot gel sticks. It burns. Wear heat-proof gloves.',
+      'CAUTION: Powder flies. It stings. Wear heat-proof gloves.',
+      'Gelatin powder: Causes serious eye irritation (H319)',
+      `${safetyWords.trainingOnly} ${safetyWords.defers}`,
+    ]);
+    expect(notes('order')).toContain('Gelatin powder: 2 × 500 g. Causes serious eye irritation (H319)');
   });
 
   it('gives each event a name of its own, the same when it is made again', () => {

@@ -5,7 +5,7 @@ import { planWords } from '../../words/plan.ts';
 import { capital, fill } from '../fill.ts';
 import { materialName } from '../names.ts';
 import { containsText } from '../show-labels.ts';
-import { dangerText } from '../show-library.ts';
+import { dangerText } from '../danger-text.ts';
 import type { ShownGuide } from '../show-guide.ts';
 import { type Shown, type ShownCaution, type ShownLine, shown } from '../shown.ts';
 

@@ -1,0 +1,133 @@
+import { parse } from 'csv-parse/sync';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { type Signal, signals } from '../../src/core/model/guide.ts';
+import type { PageRow } from '../../src/exports/search-library.ts';
+import type { Files } from '../../src/publishing/site.ts';
+import { safetyWords } from '../../src/words/safety.ts';
+import { demoSite } from './demo-site.ts';
+import { lettersOf, pagesOf } from './html.ts';
+
+let site: Files;
+let pages: ReadonlyMap<string, string>;
+beforeAll(async () => {
+  site = await demoSite();
+  pages = new Map(pagesOf(site));
+}, 60_000);
+
+const textOf = (path: string): string => new TextDecoder().decode(site.get(path));
+const guidePages = () =>
+  [...pages].filter(
+    ([path, html]) => path.startsWith('trainees/guides/') && html.includes('<li class="step"'),
+  );
+const sheetsNamed = (name: string) => [...pages].filter(([path]) => path.endsWith(`/${name}/index.html`));
+const signalsIn = (html: string): readonly Signal[] =>
+  [...html.matchAll(/signal-(danger|warning|caution|notice)/g)].map(([, signal]) => signal as Signal);
+const isOrdered = (html: string): boolean => {
+  const order = signalsIn(html).map((signal) => signals.indexOf(signal));
+  return order.every((rank, i) => i === 0 || order[i - 1]! <= rank);
+};
+
+// ANSI Z535.6 (2011), from memory: grouped safety messages come before the procedure, embedded ones before their step.
+describe('what can hurt', () => {
+  it('stands together at the head of a guide, most severe first, before any step', () => {
+    expect(guidePages().length).toBeGreaterThan(6);
+    for (const [path, html] of guidePages()) {
+      const [from, firstStep] = [html.indexOf('id="careful"'), html.indexOf('id="step-')];
+      expect([path, from > 0 && from < firstStep]).toEqual([path, true]);
+      const group = html.slice(from, html.indexOf('</section>', from));
+      expect([path, signalsIn(group).length > 0, isOrdered(group)]).toEqual([path, true, true]);
+    }
+  });
+
+  it.each([
+    ['a guide', () => guidePages(), /<li class="step"/, 'class="acts'],
+    ['a bench sheet', () => sheetsNamed('bench-sheet'), /<article class="step"/, 'class="acts'],
+  ] as const)('stands in each step of %s before its first act, most severe first', (_, all, start, acts) => {
+    const steps = all().flatMap(([path, html]) =>
+      html
+        .split(start)
+        .slice(1)
+        .map((step) => [path, step] as const),
+    );
+    const dangerous = steps.filter(([, step]) => signalsIn(step.split(acts)[0]!).length > 0);
+    expect(dangerous.length).toBeGreaterThan(10);
+    for (const [path, step] of steps) {
+      const [before, after = ''] = step.split(acts);
+      expect([path, isOrdered(before!)]).toEqual([path, true]);
+      expect([path, signalsIn(after)]).toEqual([path, []]);
+    }
+  });
+
+  it('is never folded away, nor hidden until a script runs', () => {
+    for (const [path, html] of pages) {
+      const folded = [...html.matchAll(/<details[\s\S]*?<\/details>/g)].map(([text]) => text);
+      const hidden = [...html.matchAll(/<li class="caution[^>]*\shidden[\s>]/g)];
+      expect([path, folded.filter((text) => text.includes('class="caution')).length, hidden.length]).toEqual([
+        path,
+        0,
+        0,
+      ]);
+    }
+  });
+
+  it('travels with the product: to the shopping list, the batch record and the tables', () => {
+    const rows = parse(textOf('trainees/guides/suture-pad/shopping.csv'), {
+      bom: true,
+      columns: true,
+    }) as Record<string, string>[];
+    const glue = rows.find(({ Material }) => Material === 'Brush-on contact adhesive');
+    expect(glue?.['Dangers']).toBe('H225; H315; H319; H336; H411');
+    for (const sheet of ['shopping-list', 'batch-record']) {
+      const letters = lettersOf(pages.get(`trainees/guides/suture-pad/${sheet}/index.html`)!);
+      expect([sheet, letters.includes('Highly flammable liquid and vapour (H225)')]).toEqual([sheet, true]);
+    }
+  });
+
+  it('stands in the plan for other programs, most severe first', () => {
+    const plan = JSON.parse(textOf('trainees/guides/needle-block/plan.json')) as {
+      trainingOnly: string;
+      safety: {
+        cautions: { signal: Signal }[];
+        steps: { step: string; cautions: string[]; hazards: object[] }[];
+      }[];
+    };
+    expect(plan.trainingOnly).toBe(safetyWords.trainingOnly);
+    const ranks = plan.safety[0]!.cautions.map(({ signal }) => signals.indexOf(signal));
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    expect(plan.safety[0]!.steps.find(({ step }) => step === 'set-the-tubes-in-the-tins')).toMatchObject({
+      cautions: ['spray-and-flame'],
+      hazards: [{ material: 'oil-spray', hazards: ['H222', 'H229'] }],
+    });
+  });
+
+  it('is said where the search finds a dangerous step alone', () => {
+    const script = textOf('trainees/search/library.js');
+    const { pages: found } = JSON.parse(script.slice(script.indexOf('{'), script.lastIndexOf('}') + 1)) as {
+      pages: readonly PageRow[];
+    };
+    const melt = found.find(([href]) => href.endsWith('needle-block/index.html#step-melt-the-gel'));
+    expect(melt?.[3]).toBe('Ultrasound needle block · WARNING');
+    const steps = found.filter(([, kind]) => kind === 'step');
+    expect(steps.filter(([, , , of]) => /WARNING|CAUTION|DANGER/.test(of)).length).toBeGreaterThan(10);
+  });
+});
+
+describe('for training only', () => {
+  it('stands on every page and every sheet, and who has the last word too', () => {
+    const plain = (html: string): string => lettersOf(html).replaceAll('\u00a0', ' ');
+    expect(pages.size).toBeGreaterThan(100);
+    const without = [...pages].filter(([, html]) => !plain(html).includes(safetyWords.trainingOnly));
+    const undeferred = [...pages].filter(([, html]) => !plain(html).includes(safetyWords.defers));
+    expect([...without, ...undeferred].map(([path]) => path)).toEqual([]);
+  });
+
+  it('stands on every label, with where a model is never put', () => {
+    for (const [path, html] of sheetsNamed('labels')) {
+      const labels = html.split('<article').slice(1).map(lettersOf);
+      const bare = labels.filter(
+        (text) => !text.includes(safetyWords.trainingOnly) || !text.includes(safetyWords.apart),
+      );
+      expect([path, labels.length > 0, bare.length]).toEqual([path, true, 0]);
+    }
+  });
+});
