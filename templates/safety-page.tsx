@@ -1,8 +1,9 @@
 import type { Root } from 'hast';
-import type { ShownArticle } from '../src/showing/show-library.ts';
+import type { ShownHazard, ShownMeeting } from '../src/showing/show-safety.ts';
 import { aboutHazards } from '../src/words/hazards.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { planWords } from '../src/words/plan.ts';
+import { registerWords } from '../src/words/register.ts';
 import { type Content, type Markup, type Site, page } from './page.tsx';
 import { part, scrolling } from './part.tsx';
 import { plainHero } from './plain-hero.tsx';
@@ -14,12 +15,10 @@ const signals = ['danger', 'warning', 'caution', 'notice'] as const;
 export interface SafetyView {
   readonly site: Site;
   readonly policy?: { readonly contact?: string; readonly link?: string; readonly note?: string };
-  /** Products and tools that can hurt, with the guides that use them. */
-  readonly dangerous: readonly {
-    readonly article: ShownArticle;
-    readonly href: string;
-    readonly guides: readonly { readonly title: string; readonly href: string }[];
-  }[];
+  /** Everything that can hurt, with the way to the entry of a product or tool. */
+  readonly hazards: readonly { readonly hazard: ShownHazard; readonly href?: string }[];
+  /** The way to the same as a table. */
+  readonly csv: string;
 }
 
 /** What comes first, what the signal words mean, and every product that can hurt. */
@@ -85,30 +84,91 @@ function signalList(): Markup {
   );
 }
 
-function hazards({ dangerous }: SafetyView): Content {
-  if (dangerous.length === 0) return <p>{words.none}</p>;
-  return scrolling(
-    words.hazards,
+/** What comes first is said again at the group itself, since nobody reads a page from its top. */
+function hazards({ hazards: all, policy, csv }: SafetyView): Content {
+  if (all.length === 0) return <p>{words.none}</p>;
+  return (
+    <>
+      <p class="defers">
+        {pageWords.defers} {policy?.contact === undefined ? null : `${words.contact}: ${policy.contact}.`}
+      </p>
+      <p>
+        <a href={csv}>{registerWords.file}</a>
+      </p>
+      {all.map(hazardEntry)}
+    </>
+  );
+}
+
+/** One product, tool or situation: what it can do, what its label says, its data sheet, and where it is met. */
+function hazardEntry({ hazard, href }: SafetyView['hazards'][number]): Markup {
+  const { name, dangers, label, precautions, dataSheet, link, met } = hazard;
+  const { columns } = registerWords;
+  return (
+    <section class="hazard" id={`hazard-${hazard.kind}-${hazard.id}`}>
+      <h3>{href === undefined ? name : <a href={href}>{name}</a>}</h3>
+      <dl class="record">
+        {named(columns.dangers, plainList(dangers.map((text) => <>{text}</>)))}
+        {label === '' ? null : named(columns.label, <>{label}</>)}
+        {precautions.length === 0
+          ? null
+          : named(columns.precautions, plainList(precautions.map((text) => <>{text}</>)))}
+        {dataSheet === '' ? null : named(columns.dataSheet, sheetLink(dataSheet, link))}
+      </dl>
+      {met.length === 0 ? (
+        <p>{pageWords.materials.unused}</p>
+      ) : (
+        scrolling(`${name}: ${words.met}`, meetings(met))
+      )}
+    </section>
+  );
+}
+
+function named(name: string, value: Markup): Markup {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </div>
+  );
+}
+
+function sheetLink(dated: string, link: string | undefined): Markup {
+  if (link === undefined) return <>{dated}</>;
+  return (
+    <>
+      <a href={link} rel="noreferrer">
+        {pageWords.materials.dataSheet}
+      </a>{' '}
+      {dated}
+    </>
+  );
+}
+
+function meetings(met: readonly ShownMeeting[]): Markup {
+  const { columns } = registerWords;
+  return (
     <table class="hazards">
       <thead>
         <tr>
-          <th scope="col">{words.product}</th>
-          <th scope="col">{words.danger}</th>
-          <th scope="col">{words.guides}</th>
+          <th scope="col">{words.met}</th>
+          <th scope="col">{columns.cautions}</th>
+          <th scope="col">{columns.controls}</th>
         </tr>
       </thead>
       <tbody>
-        {dangerous.map(({ article, href, guides }) => (
+        {met.map(({ title, folder, step, stepName, what, cautions, controls }) => (
           <tr>
             <th scope="row">
-              <a href={href}>{article.name.text}</a>
+              {title}: <a href={`../guides/${folder}/index.html#step-${step}`}>{stepName}</a>
+              {what === '' ? null : ` (${what})`}
             </th>
-            <td>{plainList(article.dangers.map(({ text }) => <>{text}</>))}</td>
-            <td>{plainList(guides.map((guide) => <a href={guide.href}>{guide.title}</a>))}</td>
+            <td>{plainList(cautions.map((text) => <>{text}</>))}</td>
+            <td>{plainList(controls.map((text) => <>{text}</>))}</td>
           </tr>
         ))}
       </tbody>
-    </table>,
+    </table>
   );
 }
 

@@ -1,6 +1,9 @@
+import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
+import { safetyCsv } from '../exports/safety-csv.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { type ShownArticle, showMaterialArticles, showToolArticles } from '../showing/show-library.ts';
+import { type ShownHazard, safetyRows, showSafety } from '../showing/show-safety.ts';
 import { articlesPage } from '../../templates/articles-page.tsx';
 import type { Site } from '../../templates/page.tsx';
 import { safetyPage } from '../../templates/safety-page.tsx';
@@ -8,28 +11,20 @@ import type { PlannedGuide } from './planned-guides.ts';
 import type { Files } from './site.ts';
 
 /** Materials, tools, and what of them can hurt. */
-export function articlePages(site: Site, guides: readonly PlannedGuide[], workspace: Workspace): Files {
+export function articlePages(
+  site: Site,
+  guides: readonly PlannedGuide[],
+  workspace: Workspace,
+  today: IsoDate,
+): Files {
   const materials = showMaterialArticles(workspace);
   const tools = showToolArticles(workspace);
   const inUse = (articles: readonly ShownArticle[], uses: Uses) =>
     articles.map((article) => ({ article, usedIn: usersOf(article.id, guides, uses) }));
-  const policy = workspace.program.policy;
   return new Map([
     ['materials/index.html', htmlBytes(articlesPage(site, 'materials', inUse(materials, usesMaterial)))],
     ['tools/index.html', htmlBytes(articlesPage(site, 'tools', inUse(tools, usesTool)))],
-    [
-      'safety/index.html',
-      htmlBytes(
-        safetyPage({
-          site,
-          ...(policy ? { policy } : {}),
-          dangerous: [
-            ...dangerous(materials, guides, 'materials', usesMaterial),
-            ...dangerous(tools, guides, 'tools', usesTool),
-          ],
-        }),
-      ),
-    ],
+    ...safetyFiles(site, workspace, today),
   ]);
 }
 
@@ -55,18 +50,23 @@ function usersOf(
   return [...users.values()];
 }
 
-function dangerous(
-  articles: readonly ShownArticle[],
-  guides: readonly PlannedGuide[],
-  kind: 'materials' | 'tools',
-  uses: Uses,
-) {
-  const anchor = kind === 'materials' ? 'material' : 'tool';
-  return articles
-    .filter(({ dangers }) => dangers.length > 0)
-    .map((article) => ({
-      article,
-      href: `../${kind}/index.html#${anchor}-${article.id}`,
-      guides: usersOf(article.id, guides, uses),
-    }));
+/** The register of hazards as a page, and as a table beside it. */
+function safetyFiles(site: Site, workspace: Workspace, today: IsoDate): Files {
+  const hazards = showSafety(workspace, today);
+  const { policy } = workspace.program;
+  const page = safetyPage({
+    site,
+    ...(policy ? { policy } : {}),
+    hazards: hazards.map((hazard) => ({ hazard, ...entryOf(hazard) })),
+    csv: 'hazards.csv',
+  });
+  return new Map([
+    ['safety/index.html', htmlBytes(page)],
+    ['safety/hazards.csv', new TextEncoder().encode(safetyCsv(safetyRows(hazards)))],
+  ]);
+}
+
+/** The entry of a material or a tool; heat and flame have none. */
+function entryOf({ kind, id }: ShownHazard): { readonly href?: string } {
+  return kind === 'material' || kind === 'tool' ? { href: `../${kind}s/index.html#${kind}-${id}` } : {};
 }

@@ -97,7 +97,7 @@ function sharedFiles(
     cataloguePages(site, guides, catalogue),
     guidePages(site, guides, workspace, read, parts.pictures),
     plannerFiles(parts),
-    articlePages(site, guides, workspace),
+    articlePages(site, guides, workspace, parts.today),
     manualPages(site, manual),
     searchPages(site, findablePages(guides, modules, workspace, read, manual), catalogue, workspace),
   ]);

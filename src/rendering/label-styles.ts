@@ -49,8 +49,8 @@ function stockStyle(
   padding-block-start: calc(${top}mm + var(--nudge-down, 0mm));
   padding-inline-start: calc(${left}mm + var(--nudge-across, 0mm));
   grid-template-columns: repeat(${across}, ${width}mm);
-  --label-letters: ${height < low ? 0.82 : 1};
-  --label-air: ${height < low ? 0.4 : 1};
+  --label-letters: ${height < low ? 0.78 : 1};
+  --label-air: ${height < low ? 0.2 : 1};
   grid-auto-rows: ${height}mm;
   gap: ${gapDown}mm ${gapAcross}mm;
 }

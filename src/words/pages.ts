@@ -143,12 +143,11 @@ export const pageWords = {
       caution: 'Could cause minor or moderate injury if you do not avoid it.',
       notice: 'Not about injury: what spoils the model, the room or the teaching.',
     },
-    hazards: 'Products with dangers',
-    hazardsSay: 'As their suppliers’ safety data sheets give them, with the guides that use them.',
+    hazards: 'What can hurt',
+    hazardsSay:
+      'Every material and tool with a danger, every heat and flame: as the suppliers’ safety data sheets give them, where each is met, and what the guides do about it.',
+    met: 'Where it is met',
     none: 'No product with a danger is listed.',
-    product: 'Product',
-    danger: 'Danger',
-    guides: 'Guides',
     about: 'Where the statements come from',
   },
 

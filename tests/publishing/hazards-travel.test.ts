@@ -2,9 +2,11 @@ import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Signal, signals } from '../../src/core/model/guide.ts';
 import type { PageRow } from '../../src/exports/search-library.ts';
-import type { Files } from '../../src/publishing/site.ts';
+import { type Files, makeSite } from '../../src/publishing/site.ts';
+import { read as readWorkspace } from '../../src/reading/read.ts';
+import { libraryWords } from '../../src/words/library.ts';
 import { safetyWords } from '../../src/words/safety.ts';
-import { demoSite } from './demo-site.ts';
+import { demoSite, picturesNow, readDemo, today } from './demo-site.ts';
 import { lettersOf, pagesOf } from './html.ts';
 
 let site: Files;
@@ -129,5 +131,37 @@ describe('for training only', () => {
       );
       expect([path, labels.length > 0, bare.length]).toEqual([path, true, 0]);
     }
+  });
+
+  it('stays whatever a guide says of its storage, and there is no key that takes it off', async () => {
+    const read = await readDemo();
+    const workspace = read.workspace!;
+    const board = workspace.guides['knot-board']!;
+    const guides = {
+      'knot-board': { ...board, title: 'For patient care', inUse: { renew: [], store: { apart: false } } },
+    };
+    const changed = makeSite({
+      read: { ...read, workspace: { ...workspace, guides, modules: {} } },
+      pictures: await picturesNow(read),
+      today,
+      shipped: new Map(),
+      editions: ['trainees'],
+    }) as Files;
+    const letters = (path: string): string => lettersOf(new TextDecoder().decode(changed.get(path)));
+    const page = letters('trainees/guides/knot-board/index.html');
+    const label = letters('trainees/guides/knot-board/labels/index.html');
+    expect(page).toContain(safetyWords.trainingOnly);
+    expect(page).toContain(libraryWords.storeApart);
+    expect([label.includes(safetyWords.trainingOnly), label.includes(safetyWords.apart)]).toEqual([
+      true,
+      true,
+    ]);
+    const files = new Map([
+      [
+        'program.yaml',
+        new TextEncoder().encode('name: A\ncurrency: GBP\ntime-zone: Europe/London\ntraining-only: no\n'),
+      ],
+    ]);
+    expect(readWorkspace(files).diagnostics.map(({ code }) => code)).toContain('unknown-key');
   });
 });

@@ -1,3 +1,4 @@
+import { readFileSync, readdirSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { otherDangers } from '../../src/core/model/material.ts';
 import { units } from '../../src/core/quantity/units.ts';
@@ -30,4 +31,18 @@ it('the week begins on Monday and has seven days, the year twelve months', () =>
 
 it('no unit is printed that reads like another', () => {
   expect(units.map(({ symbol }) => symbol)).not.toContain('gr');
+});
+
+// Which limit holds, how good protection must be and what helps the injured is for the supplier's data sheet, the
+// program's own policy and licensed practice to say. What a label asks for by its code is the label's own word.
+it('no words of ours set a limit of exposure, rate protective equipment or teach first aid', () => {
+  const folder = new URL('../../src/words/', import.meta.url);
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+    (name) => name.endsWith('.ts') && name !== 'precautions.ts',
+  );
+  expect(files.length).toBeGreaterThan(40);
+  const ours =
+    /\bppm\b|mg\/m(3|³)|\bEN ?(ISO ?)?\d{3}\b|\bFFP\d\b|\bN95\b|first aid|rinse (the |your )?eyes|induce vomiting|\bNIOSH\b/i;
+  const found = files.filter((name) => ours.test(readFileSync(new URL(name, folder), 'utf8')));
+  expect(found).toEqual([]);
 });

@@ -188,7 +188,8 @@ describe('other pages', () => {
     const page = html(
       safetyPage({
         site,
-        dangerous: [],
+        hazards: [],
+        csv: 'hazards.csv',
         policy: { contact: 'the safety lead', link: 'https://example.org/policy' },
       }),
     );
