@@ -44,7 +44,7 @@ export function safetyPage(view: SafetyView): Root {
 function first({ policy }: SafetyView): Markup {
   return (
     <>
-      <ol class="order">
+      <ol class="ranks">
         {words.order.map((line) => (
           <li>{line}</li>
         ))}
@@ -105,7 +105,7 @@ function hazardEntry({ hazard, href }: SafetyView['hazards'][number]): Markup {
   const { name, dangers, label, precautions, dataSheet, link, met } = hazard;
   const { columns } = registerWords;
   return (
-    <section class="hazard" id={`hazard-${hazard.kind}-${hazard.id}`}>
+    <section class="danger-of" id={`hazard-${hazard.kind}-${hazard.id}`}>
       <h3>{href === undefined ? name : <a href={href}>{name}</a>}</h3>
       <dl class="record">
         {named(columns.dangers, plainList(dangers.map((text) => <>{text}</>)))}
