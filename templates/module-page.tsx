@@ -201,7 +201,7 @@ function day({ day: items, module: { stations } }: ModuleView): Content {
 }
 
 function models({ models: all }: ModuleView, content: readonly ElementContent[]): Content {
-  if (all.length === 0) return null;
+  if (all.length + content.length === 0) return null;
   return part(
     'models',
     words.models,

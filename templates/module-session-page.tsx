@@ -291,13 +291,14 @@ function onePlan({ plan, root }: SessionView): Content {
   );
 }
 
-function modelRow({ name, count, of, share }: ShownModelNeed): Markup {
+function modelRow({ name, count, of, share, wears }: ShownModelNeed): Markup {
   return (
     <tr>
       <th scope="row" {...shows(name)} />
       <td class="total" {...shows(count)} />
       <td>
         <span {...shows(of)} />
+        <strong class="wears" {...shows(wears)} />
         <span class="note" {...shows(share)} />
       </td>
     </tr>
@@ -305,7 +306,7 @@ function modelRow({ name, count, of, share }: ShownModelNeed): Markup {
 }
 
 function blankModel(key: string): ShownModelNeed {
-  return { guide: '', parts: [], ...blanks('name', 'count', 'of', 'share')(key) };
+  return { guide: '', parts: [], ...blanks('name', 'count', 'of', 'share', 'wears')(key) };
 }
 
 function debrief({ debrief: prompts }: ShownTeaching): Content {

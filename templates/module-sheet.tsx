@@ -44,7 +44,14 @@ export function moduleSheet(
       kind: `module-sheet ${id}`,
       main: (
         <>
-          {follows ? <div data-session-sheet="../session/session-data.js">{main}</div> : main}
+          {follows ? (
+            <div data-session-sheet="../session/session-data.js">
+              <p class="sheet-says" role="status" hidden />
+              {main}
+            </div>
+          ) : (
+            main
+          )}
           {isOfPages ? null : defers()}
         </>
       ),

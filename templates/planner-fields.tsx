@@ -17,7 +17,7 @@ export function stepper(name: string, label: string, value: string, help: string
           name={name}
           value={value}
           inputmode="numeric"
-          required
+          required={value !== ''}
           aria-describedby={`${id}-help`}
         />
         <button type="button" data-step="1" data-for={id} aria-label={said(words.more, { what: label })}>

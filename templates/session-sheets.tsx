@@ -77,13 +77,28 @@ function agendaRows(items: readonly ShownAgendaItem[]): Markup {
 function ready({ models, tools }: ShownSession): Markup {
   return (
     <>
-      <ul class="ticks" {...rowsOf<Ready>('session.models', models, readyRow, blankReady)} />
+      <ul class="ticks" {...rowsOf<ReadyModel>('session.models', models, readyModel, blankModel)} />
       <ul class="ticks" {...rowsOf<Ready>('session.tools', tools, readyRow, blankReady)} />
     </>
   );
 }
 
 type Ready = Pick<ShownSession['models'][number], 'name' | 'count'>;
+
+type ReadyModel = Pick<ShownSession['models'][number], 'name' | 'count' | 'wears'>;
+
+function readyModel({ name, count, wears }: ReadyModel): Markup {
+  return (
+    <li>
+      {box()}
+      <span>
+        <span {...shows(name)} />: <b {...shows(count)} /> <span {...shows(wears)} />
+      </span>
+    </li>
+  );
+}
+
+const blankModel = blanks('name', 'count', 'wears');
 
 function readyRow({ name, count }: Ready): Markup {
   return (
@@ -179,7 +194,7 @@ function careful(models: readonly ShownModel[]): Content {
 }
 
 /** What is in a model, and its cautions: a line each. */
-function inModel({ title, contains, cautions }: ShownModel): Markup {
+function inModel({ title, contains, cautions, electrosurgery }: ShownModel): Markup {
   return (
     <p class="in-model">
       <b {...shows(title)} /> <span {...shows(contains)} />{' '}
@@ -188,6 +203,7 @@ function inModel({ title, contains, cautions }: ShownModel): Markup {
           <b {...shows(word)} /> <span {...shows(hazard)} />{' '}
         </>
       ))}
+      <span {...shows(electrosurgery)} />
     </p>
   );
 }

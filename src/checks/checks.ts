@@ -22,6 +22,7 @@ import { guideInItself } from './guide-in-itself.ts';
 import { hazardCodeUnknown } from './hazard-code-unknown.ts';
 import { hazardWithoutCaution } from './hazard-without-caution.ts';
 import { hazardWithoutControl } from './hazard-without-control.ts';
+import { headingNearlyForStaff } from './heading-nearly-for-staff.ts';
 import { headingsOutOfOrder } from './headings-out-of-order.ts';
 import { holdLimitBroken } from './hold-limit-broken.ts';
 import { holdLimitWithoutNext } from './hold-limit-without-next.ts';
@@ -129,6 +130,7 @@ export const checks: readonly Check[] = Object.freeze([
   hazardCodeUnknown,
   hazardWithoutCaution,
   hazardWithoutControl,
+  headingNearlyForStaff,
   headingsOutOfOrder,
   holdLimitBroken,
   holdLimitWithoutNext,

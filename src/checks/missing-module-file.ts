@@ -1,8 +1,8 @@
 import type { Place } from '../core/diagnostic.ts';
+import { fileNamed } from '../core/model/file-named.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
 import type { ModuleRead } from './context.ts';
-import { isFileName } from './texts-of-module.ts';
 
 /** A film, a text or the data of judges that a module names, and that does not lie in its folder. */
 export const missingModuleFile: Check = {
@@ -19,7 +19,7 @@ interface Named {
 
 function namedFiles({ module: { prepare, scoring }, place }: ModuleRead): readonly Named[] {
   const prepared = prepare.flatMap(({ kind, what, text }, i) => [
-    ...(kind !== 'do' && isFileName(what)
+    ...(kind !== 'do' && fileNamed(what) !== undefined
       ? [{ file: what, key: kind, place: place('prepare', i, kind) }]
       : []),
     ...(text === undefined ? [] : [{ file: text, key: 'text', place: place('prepare', i, 'text') }]),
@@ -30,7 +30,7 @@ function namedFiles({ module: { prepare, scoring }, place }: ModuleRead): readon
 }
 
 function missing({ file, key, place }: Named, { module, files }: ModuleRead): readonly Finding[] {
-  if (files.includes(file.replace(/^(\.\/)+/, ''))) return [];
+  if (files.includes(fileNamed(file) ?? file)) return [];
   const near = nearName(file, files);
   const facts = { module: module.title, file, folder: `modules/${module.id}`, key };
   return [

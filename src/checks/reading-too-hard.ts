@@ -3,7 +3,7 @@ import type { Section } from '../core/model/prose.ts';
 import { countsOf, readingGrade } from '../core/statistics/readability.ts';
 import type { Check, Finding } from './check.ts';
 import type { ModuleRead } from './context.ts';
-import { countsIn } from './texts-of-module.ts';
+import { countsIn, textsForAll } from './texts-of-module.ts';
 
 /** The school grade up to which texts for everybody are written. Common practice, no source. */
 const easyGrade = exact(8);
@@ -19,7 +19,7 @@ export const readingTooHard: Check = {
 };
 
 function ofModule({ module, prose }: ModuleRead): readonly Finding[] {
-  const { sections } = module.prose;
+  const sections = textsForAll(module);
   const counts = countsIn(sections);
   const grade = readingGrade(counts);
   if (counts.words < fewestWords || grade.lte(easyGrade)) return [];

@@ -61,7 +61,8 @@ export function printSession(session: AskedSession, question: Question, values: 
   if (format === 'text')
     return `${textOfSession(session, workspace, widthOf(world))}\n${sessionWords.noModels}\n`;
   if (format === 'json') return jsonText({ format: planFormat, session: jsonOfSession(session, workspace) });
-  if (format === 'ics') return planIcs(eventsOfSession(session), workspace.program, settings.today);
+  if (format === 'ics')
+    return planIcs(eventsOfSession(session, workspace), workspace.program, settings.today);
   return list === 'timetable' ? timetableOfSession(session, workspace) : undefined;
 }
 
@@ -79,12 +80,16 @@ function jsonOfSession({ module, cohort, start }: AskedSession, { program }: Wor
   return sessionJson(module, cohort, program, start?.begins);
 }
 
-function eventsOfSession({ module, cohort, start }: AskedSession): readonly CalendarEvent[] {
-  return start ? sessionEvents(module, cohort, start.begins) : [];
+function eventsOfSession(
+  { module, cohort, start }: AskedSession,
+  workspace: Workspace,
+): readonly CalendarEvent[] {
+  return start ? sessionEvents(module, cohort, workspace, start.begins) : [];
 }
 
-function timetableOfSession({ module, cohort, start }: AskedSession, { program }: Workspace): string {
-  return timetableCsv(timetableOf(module, cohort), start && { at: start.begins, zone: program.zone });
+function timetableOfSession({ module, cohort, start }: AskedSession, workspace: Workspace): string {
+  const begins = start && { at: start.begins, zone: workspace.program.zone };
+  return timetableCsv(timetableOf(module, cohort, workspace), begins);
 }
 
 /** Above so many runs changes are tried only where they are asked for. */
@@ -155,7 +160,7 @@ function calendarOf({ plan, question }: ToPrint): string | undefined {
   if ('none' in plan.schedule) return undefined;
   const events = [
     ...showEvents(plan, plan.schedule, workspace),
-    ...(session ? eventsOfSession(session) : []),
+    ...(session ? eventsOfSession(session, workspace) : []),
   ];
   return planIcs(events, workspace.program, settings.today);
 }

@@ -1,3 +1,4 @@
+import { isForStaff } from '../core/model/for-staff.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { FindablePage } from '../exports/search-library.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
@@ -10,7 +11,6 @@ import { pageWords } from '../words/pages.ts';
 import { searchWords } from '../words/search.ts';
 import { folderOf, type ManualPage } from './manual-pages.ts';
 import { manualSections } from './manual-sections.ts';
-import { isForStaff } from './module-prose.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import type { PlannedModule } from './planned-modules.ts';
 

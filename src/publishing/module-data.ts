@@ -15,10 +15,10 @@ import { webAddress } from './web-address.ts';
 type FileName = keyof typeof teachingWords.files;
 
 /** What stands beside the instructors' page for other programs, by name. For the staff edition alone. */
-export function sessionDataFiles({ module, cohort }: PlannedModule, { program }: Workspace): Files {
+export function sessionDataFiles({ module, cohort }: PlannedModule, workspace: Workspace): Files {
   const texts: Readonly<Record<FileName, string | undefined>> = {
-    'session.json': jsonText(sessionJson(module, cohort, program)),
-    'timetable.csv': timetableCsv(timetableOf(module, cohort)),
+    'session.json': jsonText(sessionJson(module, cohort, workspace.program)),
+    'timetable.csv': timetableCsv(timetableOf(module, cohort, workspace)),
     'score-sheet.csv': scoreSheetCsv(module),
     'survey-before.csv': surveyCsv(module, 'before'),
     'survey-after.csv': surveyCsv(module, 'after'),

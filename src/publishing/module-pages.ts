@@ -1,3 +1,5 @@
+import { fileNamed } from '../core/model/file-named.ts';
+import { isForStaff } from '../core/model/for-staff.ts';
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
@@ -12,9 +14,9 @@ import { modulesPage } from '../../templates/modules-page.tsx';
 import type { ModuleContext } from './module-context.ts';
 import { moduleJsonLd } from './module-data.ts';
 import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
-import { isForStaff, renderModuleProse } from './module-prose.ts';
+import { renderModuleProse } from './module-prose.ts';
 import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
-import { rootFrom, safeFileName } from './paths.ts';
+import { freeFileName, rootFrom } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
 import { picturesOf } from './published-pictures.ts';
 import { sessionFiles } from './session-pages.ts';
@@ -99,14 +101,24 @@ function forTrainees({ prose }: Module): Pick<Module, 'prose'> {
 
 type Beside = ReadonlyMap<string, { readonly name: string; readonly bytes: Uint8Array }>;
 
-/** Texts and films that the preparation names and that lie beside the module, by the name that it gives them. */
-function filesBeside({ id, prepare }: Module, { files }: ReadWorkspace): Beside {
-  const named = prepare.flatMap(({ what, text }) => [what, ...(text === undefined ? [] : [text])]);
-  const there = named.flatMap((file) => {
-    const bytes = files[`modules/${id}/${file}`];
-    return bytes ? [[file, { name: safeFileName(file), bytes }] as const] : [];
-  });
-  return new Map(there);
+/** Pictures go through the hands of `pictures.ts` and nowhere else: what a photo says of its place stays here. */
+const pictureEnding = /\.(jpe?g|png|gif|webp|avif|heic|svg|tiff?)$/i;
+
+/**
+ * Texts and films that the preparation names and that lie beside the module, by the name that it gives them. Neither
+ * pictures nor the table of judges are among them.
+ */
+function filesBeside({ id, prepare, scoring }: Module, { files }: ReadWorkspace): Beside {
+  const judges = scoring?.pass === undefined || scoring.pass === 'none' ? undefined : scoring.pass.judges;
+  const named = prepare.flatMap(({ what, text }) => [what, text ?? '']).map(fileNamed);
+  const taken = new Set(['index.html']);
+  const beside = new Map<string, { readonly name: string; readonly bytes: Uint8Array }>();
+  for (const file of named) {
+    const bytes = file === undefined ? undefined : files[`modules/${id}/${file}`];
+    if (file === undefined || !bytes || beside.has(file) || pictureEnding.test(file)) continue;
+    if (file !== fileNamed(judges ?? '')) beside.set(file, { name: freeFileName(file, taken), bytes });
+  }
+  return beside;
 }
 
 function withNames(shown: ReturnType<typeof showModule>, beside: Beside): ReturnType<typeof showModule> {

@@ -1,9 +1,9 @@
+import { isForStaff } from '../core/model/for-staff.ts';
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { MarkdownDocument } from '../reading/prose/document.ts';
 import { type ProsePlace, renderProse } from '../rendering/prose.ts';
 import { properly } from '../showing/author-text.ts';
-import { moduleWords } from '../words/modules.ts';
 import type { ProseSection } from '../../templates/guide-page.tsx';
 import { articleAddress, leadsOff, linkParts } from './article-addresses.ts';
 import type { PublishedPicture } from './published-pictures.ts';
@@ -15,11 +15,6 @@ export interface ModuleProse {
   readonly all: readonly ProseSection[];
   /** What stands below the heading "For instructors". */
   readonly staff: readonly ProseSection[];
-}
-
-/** Whether a section of a module's prose is for instructors alone. */
-export function isForStaff({ heading }: { readonly heading: string }): boolean {
-  return heading.trim().toLowerCase() === moduleWords.staffHeading.toLowerCase();
 }
 
 /** @param up  From the page's folder to the module's own: `../` on a page below it. */

@@ -18,3 +18,17 @@ export function safeFileName(file: string): string {
   const name = deviceNames.test(known) ? `${known}-file` : known;
   return ending === '' ? name : `${name}.${plain(ending)}`;
 }
+
+/** The same, and no name that is taken already; it is taken from then on. */
+export function freeFileName(file: string, taken: Set<string>): string {
+  const [, stem = '', ending = ''] = /^(.*?)(\.[^.]*)?$/s.exec(safeFileName(file)) ?? [];
+  return freeName(stem, ending, taken);
+}
+
+/** `pour.jpg`, or `pour-2.jpg` where that is taken. */
+export function freeName(stem: string, ending: string, taken: Set<string>): string {
+  let free = stem + ending;
+  for (let n = 2; taken.has(free); n++) free = `${stem}-${n}${ending}`;
+  taken.add(free);
+  return free;
+}

@@ -1,5 +1,5 @@
 import type { PictureCopy } from './finish-photo.ts';
-import { safeFileName } from './paths.ts';
+import { freeName, safeFileName } from './paths.ts';
 import { type Illustrated, pathOfPicture, type Pictures, picturesNamed } from './pictures.ts';
 
 /** A picture as it is published: its copies by rising width, with their names in the folder of what shows it. */
@@ -33,11 +33,4 @@ function named(
     const width = copies.length > 1 ? `-${copy.width}` : '';
     return { ...copy, name: freeName(`${stem}${width}`, ending, taken) };
   });
-}
-
-function freeName(stem: string, ending: string, taken: Set<string>): string {
-  let free = stem + ending;
-  for (let n = 2; taken.has(free); n++) free = `${stem}-${n}${ending}`;
-  taken.add(free);
-  return free;
 }

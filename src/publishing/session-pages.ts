@@ -1,3 +1,4 @@
+import { isForStaff } from '../core/model/for-staff.ts';
 import type { Module } from '../core/model/module.ts';
 import { firstAtOnce } from '../rendering/figures.ts';
 import { htmlBytes } from '../rendering/html.ts';
@@ -6,7 +7,7 @@ import { teachingWords } from '../words/teaching.ts';
 import { sessionPage } from '../../templates/module-session-page.tsx';
 import type { ModuleContext } from './module-context.ts';
 import type { ShownModuleParts } from './module-parts.ts';
-import { isForStaff, renderModuleProse } from './module-prose.ts';
+import { renderModuleProse } from './module-prose.ts';
 import { sessionDataFiles, sessionDataLinks } from './module-data.ts';
 import { moduleSheetIds } from './module-sheets.ts';
 import { rootFrom } from './paths.ts';
@@ -35,17 +36,14 @@ export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, co
         name: capital(inWords(id)),
         count: String(count),
       })),
-      instructors: String(cohort.instructors.there ?? cohort.instructors.needed),
+      instructors: cohort.instructors.there === undefined ? '' : String(cohort.instructors.there),
     },
     sheets: moduleSheetIds(parts, true).map((id) => ({
       name: teachingWords.sheets[id],
       href: `../${id}/index.html`,
     })),
     files: sessionDataLinks(data),
-    command: fill(teachingWords.page.command, {
-      module: module.id,
-      people: cohort.people.map(({ id, count }) => `${id}=${count}`).join(','),
-    }),
+    command: fill(teachingWords.page.command, { module: module.id }),
   });
   return new Map([
     ['session/index.html', htmlBytes(firstAtOnce(page))],

@@ -1,4 +1,5 @@
 import type { Judged, Module, PassMark, Scoring } from '../core/model/module.ts';
+import { fileNamed } from '../core/model/file-named.ts';
 import type { Rational } from '../core/model/values.ts';
 import { nearName } from '../core/near-name.ts';
 import { exact, exactText, rational } from '../core/quantity/exact.ts';
@@ -23,7 +24,7 @@ export function withJudged(module: Module, files: ReadonlyMap<string, Uint8Array
   const { scoring } = module;
   const pass = scoring?.pass;
   if (!scoring || !pass || pass === 'none') return module;
-  const file = `modules/${module.id}/${pass.judges}`;
+  const file = `modules/${module.id}/${fileNamed(pass.judges) ?? pass.judges}`;
   const bytes = files.get(file);
   const judged = bytes && readJudged(file, bytes, { module, scoring, pass, report });
   return judged ? { ...module, scoring: { ...scoring, pass: { ...pass, judged } } } : module;

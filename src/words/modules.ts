@@ -14,7 +14,6 @@ export const moduleWords = {
     models: 'Models',
     first: 'Nothing comes before it.',
     matrix: 'Objectives and guides',
-    matrixSays: 'Where each objective is practised and how anybody can tell.',
   },
 
   shownBy: {
@@ -93,7 +92,4 @@ export const moduleWords = {
     hazards: 'Of what it is built from',
     uses: '{uses} by each person',
   },
-
-  /** A level-2 section of the prose under this heading is for staff alone. */
-  staffHeading: 'For instructors',
 } as const;

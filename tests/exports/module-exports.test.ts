@@ -27,7 +27,10 @@ const begins = Date.UTC(2026, 11, 4, 13) / 60_000;
 describe('a timetable', () => {
   it('as a table has every group once in every round, at a station of its own', () => {
     const cohort = cohortOf(day, workspace.guides);
-    const text = timetableCsv(timetableOf(day, cohort), { at: begins, zone: workspace.program.zone });
+    const text = timetableCsv(timetableOf(day, cohort, workspace), {
+      at: begins,
+      zone: workspace.program.zone,
+    });
     const rows = parse(text, { bom: true, columns: true }) as Record<string, string>[];
     const round = rows.filter((row) => row['Round'] === '2');
     expect(round.map((row) => row['Group'])).toEqual(['1', '2', '3', '4']);
@@ -50,7 +53,11 @@ describe('a timetable', () => {
   it('as a calendar is a group’s or an instructor’s, and no event has the identifier of another', () => {
     const cohort = cohortOf(day, workspace.guides);
     const of = (group?: number) => {
-      const text = planIcs(sessionEvents(day, cohort, begins, group), workspace.program, '2026-11-25');
+      const text = planIcs(
+        sessionEvents(day, cohort, workspace, begins, group),
+        workspace.program,
+        '2026-11-25',
+      );
       expect(text).toContain('DTSTAMP:20261125T000000Z');
       return new ICAL.Component(ICAL.parse(text) as unknown[])
         .getAllSubcomponents('vevent')
@@ -61,6 +68,8 @@ describe('a timetable', () => {
     expect(views.map((events) => events.length)).toEqual([10, 10, 10, 10, 10]);
     const ids = views.flat().map(({ uid }) => uid);
     expect(new Set(ids).size).toBe(ids.length);
+    const clearUp = views[0]!.find(({ summary }) => summary.includes('Clear up'));
+    expect(clearUp!.description).toContain('Count blades and needles');
     const [, , second] = views;
     expect(second!.slice(2, 6).map(({ summary }) => summary)).toEqual([
       'Emergency procedures, half a day: Group 2, Front of neck',

@@ -3,6 +3,7 @@ import type { CohortSettings } from '../../core/plan/cohort/cohort.ts';
 import { sessionQuestion, sessionStart } from '../../core/plan/cohort/session-question.ts';
 import type { SessionData } from '../../core/plan/own/session-data.ts';
 import { planning } from '../../core/plan/plan.ts';
+import { type ShownLife, showLives } from '../../showing/session/show-lives.ts';
 import { showSession } from '../../showing/session/show-session.ts';
 import type { ShownSession } from '../../showing/session/shown-session.ts';
 import { showingPlan } from '../../showing/show-plan.ts';
@@ -19,6 +20,8 @@ export interface OwnSession extends Omit<CohortSettings, 'spares'> {
 export interface SessionAnswer {
   readonly session: ShownSession;
   readonly plan?: ShownPlan;
+  /** How each model is looked after, and what one use costs. */
+  readonly lives: readonly ShownLife[];
   readonly refused: readonly string[];
 }
 
@@ -30,8 +33,10 @@ export function* answeringSession(
   const own = { today, ...(readyBy === undefined ? {} : { readyBy }) };
   const { cohort, demand, settings } = sessionQuestion(module, workspace, people, own);
   const session = showSession(module, cohort, workspace, sessionStart(own, workspace.program));
-  if (demand.length === 0) return { session, refused: [] };
+  const lives = (plan?: ShownPlan) => showLives('lives', cohort, workspace, plan);
+  if (demand.length === 0) return { session, lives: lives(), refused: [] };
   const plan = yield* planning(workspace, demand, settings);
-  if ('refused' in plan) return { session, refused: plan.refused.map(showRefusal) };
-  return { session, plan: yield* showingPlan(plan, workspace), refused: [] };
+  if ('refused' in plan) return { session, lives: lives(), refused: plan.refused.map(showRefusal) };
+  const shown = yield* showingPlan(plan, workspace);
+  return { session, plan: shown, lives: lives(shown), refused: [] };
 }

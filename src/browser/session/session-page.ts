@@ -4,6 +4,7 @@ import { figures } from '../../showing/figures/figures.ts';
 import type { SessionData } from '../../core/plan/own/session-data.ts';
 import { sessionFieldWords as words } from '../../words/session-fields.ts';
 import { plannerWords } from '../../words/planner.ts';
+import { sheetFollowWords } from '../../words/sheet-follow.ts';
 import { loadScript } from '../load-script.ts';
 import { writeAddress } from '../planner/address.ts';
 import { askedOf, markWrong, queryOf } from '../planner/fields.ts';
@@ -53,18 +54,41 @@ export function startSession(page: Document): void {
   if (setFields(form, new URLSearchParams(page.location.search))) void workOut(working);
 }
 
-/** A sheet of the session follows what the page that led to it was set to, as its address says. */
+/**
+ * A sheet of the session follows what the page that led to it was set to, as its address says. What it could not follow
+ * it says, on paper too.
+ */
 export async function followAddress(page: Document): Promise<void> {
-  const file = page.querySelector<HTMLElement>('[data-session-sheet]')?.dataset['sessionSheet'];
+  const sheet = page.querySelector<HTMLElement>('[data-session-sheet]');
+  if (!sheet || page.location.search === '') return;
   const { own, wrong } = readFields(new URLSearchParams(page.location.search));
-  if (file === undefined || page.location.search === '' || wrong.length > 0) return;
-  const data = await load(page, file);
-  if (data) await toItsEnd(followingSession(page, data, own), pageSlices());
+  const data = wrong.length > 0 ? undefined : await load(page, sheet.dataset['sessionSheet']!);
+  const isDone = data !== undefined && (await hasFollowed(page, data, own));
+  if (!isDone) say(sheet, wrong);
+}
+
+async function hasFollowed(page: Document, data: SessionData, own: OwnSession): Promise<boolean> {
+  try {
+    await toItsEnd(followingSession(page, data, own), pageSlices());
+    return true;
+  } catch (fault) {
+    reportError(fault);
+    return false;
+  }
 }
 
 function* followingSession(page: Document, data: SessionData, own: OwnSession): InPieces<void> {
   const { session } = yield* answeringSession(data, own);
   yield* refreshing(page, { session }, drawings);
+}
+
+function say(sheet: HTMLElement, wrong: readonly string[]): void {
+  const why =
+    wrong.length > 0 ? plannerWords.unread.replace('{list}', wrong.join(', ')) : plannerWords.failed;
+  const place = sheet.querySelector('.sheet-says')!;
+  place.textContent = `${why} ${sheetFollowWords.asPublished}`;
+  place.toggleAttribute('hidden', false);
+  sheet.toggleAttribute('data-old', true);
 }
 
 async function load(page: Document, file: string): Promise<SessionData | undefined> {
@@ -129,12 +153,17 @@ function keep(query: string, { page, form }: Working): void {
   }
 }
 
+/** Parts of the page that are there only where models are made. */
+const ofPlan = ['to-buy', 'when'] as const;
+
 /** A page that has begun to follow an answer follows it to its end: the next one waits for it. */
 function answered(answer: SessionAnswer, isNewest: () => boolean, working: Working): void {
   const { page, slices } = working;
-  const { session, plan, refused } = answer;
+  const { session, plan, lives, refused } = answer;
   const follow = async (): Promise<void> => {
-    await toItsEnd(refreshing(page, { ...plan, session }, drawings), slices);
+    await toItsEnd(refreshing(page, { ...plan, session, lives }, drawings), slices);
+    for (const id of ofPlan)
+      page.getElementById(id)?.toggleAttribute('hidden', !plan && refused.length === 0);
     if (isNewest()) tell([sentenceOf(answer), ...refused].join(' '), refused.length > 0, working);
   };
   working.shown = working.shown.then(follow).catch((fault: unknown) => failed(fault, working));

@@ -37,7 +37,8 @@ async function follow(
   asked: readonly (readonly [name: string, text: string])[],
   { engine, data }: Loaded,
 ): Promise<string | undefined> {
-  const { settings } = engine.settingsFrom(page.location.search, data);
+  const { settings, unread } = engine.settingsFrom(page.location.search, data);
+  if (unread.length > 0) return unreadText(unread);
   const slices = pageSlices();
   const answer = await toItsEnd(engine.answeringFirst(data, settings), slices);
   if ('refused' in answer) return answer.refused.join(' ');
@@ -46,6 +47,10 @@ async function follow(
   const list = asked.map(([name, text]) => `${name} ${text}`).join('; ');
   say(sheet, words.set.replace('{settings}', list), false);
   return undefined;
+}
+
+function unreadText(unread: readonly { readonly key: string; readonly text: string }[]): string {
+  return plannerWords.unread.replace('{list}', unread.map(({ key, text }) => `${key}=${text}`).join(', '));
 }
 
 /** Labels and patterns are set for their own paper when they are published. */

@@ -1,3 +1,5 @@
+import { fileNamed } from '../../core/model/file-named.ts';
+import { isForStaff } from '../../core/model/for-staff.ts';
 import type { Module, Question } from '../../core/model/module.ts';
 import type { Duration } from '../../core/model/values.ts';
 import { minutesUp, secondsOf } from '../../core/time/minutes.ts';
@@ -128,15 +130,15 @@ function showPreparation(
   { kind, what, takes, text }: Module['prepare'][number],
   { prose }: Module,
 ): ShownPreparation {
-  const section = prose.sections.find(({ slug }) => slug !== '' && slug === what);
-  const isFile = /^[^\s/]+\.[a-z0-9]{2,4}$/i.test(what);
+  const section = prose.sections.find((known) => known.slug === what && what !== '' && !isForStaff(known));
+  const file = fileNamed(what);
   return {
     kind: shown(`${key}.kind`, words.trainee.kinds[kind]),
     what: shown(`${key}.what`, section ? section.heading : capitalised(what)),
     takes: shown(`${key}.takes`, takes ? showDuration(takes) : ''),
     ...(section ? { section: section.slug } : {}),
-    ...(isFile ? { file: what } : {}),
-    ...(text === undefined ? {} : { text }),
+    ...(file === undefined ? {} : { file }),
+    ...(text === undefined ? {} : { text: fileNamed(text) ?? text }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Module } from '../../core/model/module.ts';
+import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import { utcTime } from '../../core/time/iso-time.ts';
 import { sessionWords } from '../../words/session.ts';
@@ -19,10 +20,11 @@ const { events: words, circuit } = sessionWords;
 export function sessionEvents(
   module: Module,
   cohort: CohortPlan,
+  workspace: Workspace,
   begins: number,
   group?: number,
 ): readonly PlanEvent[] {
-  const rows = timetableOf(module, cohort);
+  const rows = timetableOf(module, cohort, workspace);
   const day = utcTime(begins).replace(/[-:]/g, '').toLowerCase();
   const seen = rows.filter((row) => row.group === undefined || row.group === (group ?? 1));
   return seen.map((row) => {

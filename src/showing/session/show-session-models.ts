@@ -30,6 +30,7 @@ export function showSessionModels(
       of: shown(`${own}.of`, ofText(need)),
       share: shown(`${own}.share`, shareText(need, module, workspace)),
       parts: parts.map((part) => shown(`${own}.parts.${part.part}`, partText(part, need, workspace))),
+      wears: shown(`${own}.wears`, parts.map((part) => partText(part, need, workspace)).join('; ')),
     };
   });
 }

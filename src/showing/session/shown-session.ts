@@ -121,6 +121,8 @@ export interface ShownModelNeed {
   readonly share: Shown;
   /** Parts that wear sooner, spares included: "Skin: 7 in all, 4 of them on the models". */
   readonly parts: readonly Shown[];
+  /** All of them in one text; empty where none wears sooner. */
+  readonly wears: Shown;
 }
 
 export type Besides = keyof ModelsAtStation['besides'];

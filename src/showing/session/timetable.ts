@@ -1,7 +1,8 @@
 import type { Module } from '../../core/model/module.ts';
+import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
-import { asSentence } from '../author-text.ts';
 import { plainSpaces } from '../fill.ts';
+import { scriptText } from './script-text.ts';
 import { agendaName, stationNameIn } from './session-names.ts';
 
 /** A stretch of a session: of everybody, or of one group in one round. Its texts are for other programs. */
@@ -21,9 +22,15 @@ export interface TimetableRow {
 }
 
 /** A session in the order of its times; a circuit has a row for each group in each round. */
-export function timetableOf(module: Module, { agenda }: CohortPlan): readonly TimetableRow[] {
+export function timetableOf(
+  module: Module,
+  { agenda }: CohortPlan,
+  workspace: Workspace,
+): readonly TimetableRow[] {
   return agenda.items.flatMap(({ id, start, end, turns }, i): readonly TimetableRow[] => {
-    const script = (module.session?.agenda[i]?.script ?? []).map(asSentence).map(plainSpaces);
+    const script = (module.session?.agenda[i]?.script ?? []).map((says) =>
+      plainSpaces(scriptText(says, module, workspace)),
+    );
     const own = { item: id, what: plainSpaces(agendaName(module, id)), script };
     if (!turns) return [{ ...own, from: start, until: end }];
     return turns.stationOf.flatMap((places, round) => {

@@ -2,6 +2,11 @@ import type { ProblemFamily } from './sentences.ts';
 
 /** Sessions of modules: their agenda, their stations, their people, what is said in them. */
 export const sessionFindings: ProblemFamily = {
+  'heading-nearly-for-staff': {
+    says: 'The text under “{heading}” is published for trainees too.',
+    why: 'Only what stands under the heading “For instructors” is kept for staff; every other text of a module is for everybody.',
+    write: '## For instructors   where it is for staff alone; else a heading that does not speak of them',
+  },
   'agenda-does-not-add-up.circuit': {
     says: 'The agenda item “{item}” says {stated}, but its stations take {computed}: {rounds}.',
     why: 'A circuit is as long as its rounds. There are as many rounds as stations or groups, whichever are more.',
