@@ -1,5 +1,6 @@
 import type { ShownModel } from '../src/showing/module/show-models.ts';
 import { mostSevereFirst } from '../src/showing/show-cautions.ts';
+import type { Shown } from '../src/showing/shown.ts';
 import { moduleWords } from '../src/words/modules.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { cautionPanel } from './caution.tsx';
@@ -10,7 +11,7 @@ import { shows } from './place.ts';
 const { models: words, trainee } = moduleWords;
 
 /** What of the models of a session can hurt: cautions first, then each model with what is in it and its dangers. */
-export function moduleCareful(models: readonly ShownModel[], remark: string): Markup {
+export function moduleCareful(models: readonly ShownModel[], room: readonly Shown[], remark: string): Markup {
   const cautions = mostSevereFirst(models.flatMap((model) => model.cautions));
   return part(
     'careful',
@@ -18,6 +19,16 @@ export function moduleCareful(models: readonly ShownModel[], remark: string): Ma
     <>
       {cautions.length > 0 ? (
         <ul class="cautions">{cautions.map((caution) => cautionPanel(caution))}</ul>
+      ) : null}
+      {room.length > 0 ? (
+        <div class="in-room">
+          <h3>{words.room}</h3>
+          <ul class="plain">
+            {room.map((danger) => (
+              <li {...shows(danger)} />
+            ))}
+          </ul>
+        </div>
       ) : null}
       {models.length > 0 ? <ul class="in-models">{models.map(modelDangers)}</ul> : null}
       <p class="defers">{pageWords.defers}</p>

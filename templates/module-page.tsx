@@ -23,6 +23,8 @@ export interface ModuleView {
   /** What happens, in its order; empty where there is no agenda. */
   readonly day: readonly { readonly what: Shown; readonly takes: Shown }[];
   readonly models: readonly (ShownModel & { readonly href: string })[];
+  /** Dangers of what stands at the stations. */
+  readonly room: readonly Shown[];
   /** Modules that come before, with the way to them. */
   readonly after: readonly { readonly title: string; readonly href: string }[];
   /** Prose for everybody. */
@@ -69,7 +71,7 @@ function partsOf(view: ModuleView): readonly PagePart[] {
   const taken: readonly string[] = ['', words.judged, words.models];
   const free = sections.filter(({ id, heading }) => !toRead.has(id) && !taken.includes(heading));
   return partsThere([
-    ['careful', words.careful, moduleCareful(view.models, words.carefulSays)],
+    ['careful', words.careful, moduleCareful(view.models, view.room, words.carefulSays)],
     ['about', words.about, about(under(''))],
     ['aims', words.aims, aims(module)],
     [

@@ -11,7 +11,7 @@ import type {
   ShownSession,
   ShownStation,
 } from '../src/showing/session/shown-session.ts';
-import type { ShownPlan } from '../src/showing/shown.ts';
+import type { Shown, ShownPlan } from '../src/showing/shown.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { sessionWords } from '../src/words/session.ts';
 import { teachingWords } from '../src/words/teaching.ts';
@@ -44,6 +44,8 @@ export interface SessionView {
   readonly teaching: ShownTeaching;
   readonly matrix: ShownMatrix;
   readonly models: readonly ShownModel[];
+  /** Dangers of what stands at the stations. */
+  readonly room: readonly Shown[];
   /** Prose for instructors. */
   readonly sections: readonly ProseSection[];
   /** What the reader may set. */
@@ -77,7 +79,7 @@ export function sessionPage(view: SessionView): Root {
 function partsOf(view: SessionView): readonly PagePart[] {
   const { session, teaching, matrix, models, lives } = view;
   return partsThere([
-    ['careful', words.careful, moduleCareful(models, '')],
+    ['careful', words.careful, moduleCareful(models, view.room, '')],
     ['people', words.people, people(session)],
     ['plan', words.plan, agenda(session)],
     ['timetable', words.timetable, timetable(session.circuits)],

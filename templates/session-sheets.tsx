@@ -1,6 +1,7 @@
 import type { Root } from 'hast';
 import type { ShownMatrix } from '../src/showing/module/show-matrix.ts';
 import type { ShownModel } from '../src/showing/module/show-models.ts';
+import type { Shown } from '../src/showing/shown.ts';
 import type { ShownTeaching } from '../src/showing/module/show-teaching.ts';
 import type { ShownAgendaItem, ShownSession } from '../src/showing/session/shown-session.ts';
 import { moduleWords } from '../src/words/modules.ts';
@@ -19,18 +20,29 @@ export interface SessionSheetView extends ModuleSheetFacts {
   readonly session: ShownSession;
   readonly teaching: ShownTeaching;
   readonly models: readonly ShownModel[];
+  /** Dangers of what stands at the stations. */
+  readonly room: readonly Shown[];
 }
 
 /** The sheet in the instructor's hand: what happens when, what is said, what stands ready, what is asked at the end. */
 export function sessionPlanSheet(view: SessionSheetView): Root {
-  const { session, teaching, models } = view;
+  const { session, teaching, models, room } = view;
   return moduleSheet(view, {
     id: 'session-plan',
     follows: true,
     main: (
       <>
         {moduleSheetHead(view, titles['session-plan'], [plan.date, plan.room, plan.lead, plan.begins])}
-        {models.length > 0 ? sheetPart(words.careful, <>{models.map(inModel)}</>) : null}
+        {facts(session)}
+        {models.length + room.length > 0
+          ? sheetPart(
+              words.careful,
+              <>
+                {models.map(inModel)}
+                {listOf(room)}
+              </>,
+            )
+          : null}
         {sheetPart(
           words.people,
           listOf([...session.people.map(({ says }) => says), session.instructors.says]),
@@ -45,6 +57,27 @@ export function sessionPlanSheet(view: SessionSheetView): Root {
       </>
     ),
   });
+}
+
+/** How long, where, with how many; and when, once that is known. */
+function facts({ facts: all }: ShownSession): Markup {
+  const { dataRows, children } = rowsOf<Fact>('session.facts', all, fact, blanks('name', 'value'));
+  return (
+    <dl class="facts" data-rows={dataRows}>
+      {children}
+    </dl>
+  );
+}
+
+type Fact = Pick<ShownSession['facts'][number], 'name' | 'value'>;
+
+function fact({ name, value }: Fact): Markup {
+  return (
+    <div>
+      <dt {...shows(name)} />
+      <dd {...shows(value)} />
+    </div>
+  );
 }
 
 function agendaRows(items: readonly ShownAgendaItem[]): Markup {
@@ -122,6 +155,7 @@ export function timetableSheet(view: SessionSheetView): Root {
     main: (
       <>
         {moduleSheetHead(view, titles.timetable, [plan.date, plan.room, plan.begins])}
+        {facts(session)}
         {sheetPart(words.timetable, <>{session.circuits.map(circuitTables)}</>, 'circuits')}
         {session.stations.length > 0
           ? sheetPart(words.rooms, <ul class="rooms">{session.stations.map(stationRow)}</ul>, 'rooms-part')
@@ -150,12 +184,14 @@ export function matrixSheet(view: MatrixSheetView): Root {
 export interface HandOutView extends ModuleSheetFacts {
   readonly day: readonly ShownDayItem[];
   readonly models: readonly ShownModel[];
+  /** Dangers of what stands at the stations. */
+  readonly room: readonly Shown[];
 }
 type ShownDayItem = { readonly what: ShownModel['title']; readonly takes: ShownModel['title'] };
 
 /** The trainees' page on paper: one side where it can. */
 export function handOut(view: HandOutView): Root {
-  const { module, day, models } = view;
+  const { module, day, models, room } = view;
   const { trainee } = moduleWords;
   const part = (heading: string, content: Content): Content =>
     content === null ? null : sheetPart(heading, content);
@@ -165,7 +201,7 @@ export function handOut(view: HandOutView): Root {
       <>
         {moduleSheetHead(view, module.title.text, [], titles['hand-out'])}
         <div class="two-columns">
-          {part(trainee.careful, careful(models))}
+          {part(trainee.careful, careful(models, room))}
           {part(trainee.figures.booked, listOf([module.booked, module.where]))}
           {part(trainee.aims, aims(module))}
           {part(trainee.prepare, preparation(module))}
@@ -183,12 +219,13 @@ export function handOut(view: HandOutView): Root {
   });
 }
 
-function careful(models: readonly ShownModel[]): Content {
-  if (models.length === 0) return null;
+function careful(models: readonly ShownModel[], room: readonly Shown[]): Content {
+  if (models.length + room.length === 0) return null;
   return (
     <>
       <p>{moduleWords.trainee.carefulSays}</p>
       {models.map(inModel)}
+      {listOf(room)}
     </>
   );
 }

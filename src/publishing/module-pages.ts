@@ -79,6 +79,7 @@ function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: 
     root,
     module: withNames(parts.module, beside),
     day: parts.day,
+    room: parts.room,
     models: guides.map(({ folder }, i) => ({ ...parts.models[i]!, href: `${root}${folder}/index.html` })),
     after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `../${id}/index.html` })),
     sections: prose.all,

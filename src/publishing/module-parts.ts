@@ -1,13 +1,13 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import { type ShownMatrix, showMatrix } from '../showing/module/show-matrix.ts';
-import { type ShownModel, showModel } from '../showing/module/show-models.ts';
+import { type ShownModel, showModel, showRoom } from '../showing/module/show-models.ts';
 import { type ShownModule, showModule } from '../showing/module/show-module.ts';
 import { showDay } from '../showing/module/show-day.ts';
 import { type ShownTeaching, showTeaching } from '../showing/module/show-teaching.ts';
 import { type ShownLife, showLives } from '../showing/session/show-lives.ts';
 import { type SessionDay, showSession } from '../showing/session/show-session.ts';
 import type { ShownSession } from '../showing/session/shown-session.ts';
-import type { ShownPlan } from '../showing/shown.ts';
+import type { Shown, ShownPlan } from '../showing/shown.ts';
 import type { PlannedModule } from './planned-modules.ts';
 
 /** A module as finished text, in parts: `session`, `lives`, `teaching` and `matrix` are for staff. */
@@ -16,6 +16,8 @@ export interface ShownModuleParts {
   readonly module: ShownModule;
   readonly day: ReturnType<typeof showDay>;
   readonly models: readonly ShownModel[];
+  /** Dangers of what stands at the stations. */
+  readonly room: readonly Shown[];
   readonly session: ShownSession;
   /** All models in one plan. */
   readonly plan?: ShownPlan;
@@ -36,6 +38,7 @@ export function showModuleParts(
     module: showModule(module),
     day: showDay(module, cohort.agenda),
     models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
+    room: showRoom(module, workspace),
     session: showSession(module, cohort, workspace, day),
     ...(plan ? { plan } : {}),
     lives: showLives('lives', cohort, workspace, plan),

@@ -90,6 +90,7 @@ export const moduleWords = {
   models: {
     contains: 'What is in it',
     hazards: 'Of what it is built from',
+    room: 'At the stations',
     uses: '{uses} by each person',
   },
 } as const;

@@ -130,6 +130,8 @@ export const sessionWords = {
     fewInstructors: 'Too few instructors: {needed} needed, {there} there.',
     resetTooLong: '“{station}” takes {reset} to set up again, and there are {change} to change.',
     clearUpShort: 'The models of one station take {after} to clear up, and the agenda has {clearUp} for it.',
+    lastsUnsaid:
+      '“{guide}” does not say how many uses it lasts: it is counted as if it never wore out. Say so with “lasts” in its guide.',
     noGuide: 'The guide “{guide}” is not there: its models are not counted.',
   },
 } as const;

@@ -40,6 +40,14 @@ describe('a module', () => {
     ]);
   });
 
+  it('takes the right choice by its number, and by its own words', () => {
+    const rightOf = (put: string) =>
+      changed('    right: 2\n', `    right: ${put}\n`).workspace!.modules['first-access']?.selfCheck[0]!.right;
+    expect(rightOf('1')).toBe(1);
+    expect(rightOf('along the beam')).toBe(2);
+    expect(rightOf('across the beam')).toBe(1);
+  });
+
   it('has stations with their models', () => {
     expect(module.stations[0]).toMatchObject({
       seats: 3,

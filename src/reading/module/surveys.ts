@@ -1,8 +1,8 @@
 import type { Question, SurveyItem } from '../../core/model/module.ts';
 import { readCount } from '../../core/quantity/read.ts';
 import type { ModuleShape } from '../shape/module-shape.ts';
-import { field, given, read, readEach, readNamed, type Written } from '../sheet/written.ts';
-import { oneOfThese, readId, readWords } from '../values/plain-words.ts';
+import { field, given, read, readEach, readNamed, type TextReader, type Written } from '../sheet/written.ts';
+import { means, oneOfThese, readId, readWords } from '../values/plain-words.ts';
 
 /** A question asked of everybody, before, after or both; with a scale, or answered in words. */
 export function readSurveyItem(
@@ -18,14 +18,22 @@ export function readSurveyItem(
   });
 }
 
-/** A question that trainees answer alone. */
+/** A question that trainees answer alone. The right choice goes by its number, or by its own words. */
 export function readQuestion(from: Written<NonNullable<ModuleShape['self-check']>[number]>): Question {
+  const choices = readEach(from, 'choices', readWords);
   return given<Question>({
     id: read(from, 'id', readId),
     ask: read(from, 'ask', readWords) ?? '',
-    choices: readEach(from, 'choices', readWords),
-    right: read(from, 'right', readCount) ?? 1,
+    choices,
+    right: read(from, 'right', choiceAmong(choices)) ?? 1,
     because: read(from, 'because', readWords) ?? '',
     objectives: readEach(from, 'objectives', readId),
   });
+}
+
+function choiceAmong(choices: readonly string[]): TextReader<number> {
+  return (text) => {
+    const index = /^\d+$/.test(text.trim()) ? -1 : choices.indexOf(text.trim());
+    return index < 0 ? readCount(text) : means(index + 1);
+  };
 }

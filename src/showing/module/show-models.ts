@@ -1,3 +1,4 @@
+import type { Module } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { Plan, PlannedLine } from '../../core/plan/result.ts';
 import { stepHazards } from '../../core/plan/scale/hazards.ts';
@@ -22,6 +23,18 @@ export interface ShownModel {
   readonly electrosurgery: Shown;
   /** Cautions of the whole guide: those that belong to no step of building it. */
   readonly cautions: readonly ShownCaution[];
+}
+
+/** What stands at the stations and can hurt: "Craft knife: a sharp blade, cuts". */
+export function showRoom({ stations }: Module, { tools }: Workspace): readonly Shown[] {
+  const used = new Set(stations.flatMap((station) => station.tools.map(({ use }) => use)));
+  const dangerous = [...used].flatMap((id) => tools[id] ?? []).filter(({ also }) => also.length > 0);
+  return dangerous.map(({ id, name, also }) =>
+    shown(
+      `room.${id}`,
+      fill(planWords.hazards.danger, { source: capital(name), statement: also.map(dangerText).join('; ') }),
+    ),
+  );
 }
 
 /** A guide at one level with its plan, as text and exact. */

@@ -1,3 +1,4 @@
+import type { Guide } from '../../core/model/guide.ts';
 import type { Module, Station } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
@@ -18,6 +19,7 @@ export function sessionNotes(module: Module, cohort: CohortPlan, workspace: Work
     ...module.stations.flatMap((station) => stationNotes(station, cohort)),
     ...clearUpNotes(cohort),
     ...missingGuides(module, workspace),
+    ...neverWorn(module, workspace),
   ];
 }
 
@@ -76,4 +78,15 @@ function clearUpNotes({ care: { after, clearUp } }: CohortPlan): readonly string
 function missingGuides({ stations }: Module, { guides }: Workspace): readonly string[] {
   const named = new Set(stations.flatMap(({ models }) => models.map(({ guide }) => guide)));
   return [...named].filter((guide) => !guides[guide]).map((guide) => fill(words.noGuide, { guide }));
+}
+
+/** What its guide does not say, nobody can count: such models are taken never to wear out. */
+function neverWorn({ stations }: Module, { guides }: Workspace): readonly string[] {
+  const named = new Set(stations.flatMap(({ models }) => models.map(({ guide }) => guide)));
+  const unsaid = [...named].flatMap((id) => guides[id] ?? []).filter(isUnsaid);
+  return unsaid.map(({ title }) => fill(words.lastsUnsaid, { guide: title }));
+}
+
+function isUnsaid({ lasts, parts }: Guide): boolean {
+  return parts.length > 0 ? parts.some((part) => part.lasts === undefined) : lasts === undefined;
 }
