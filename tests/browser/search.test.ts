@@ -107,7 +107,7 @@ await inChromium('the search', (browser) => {
           'the',
           'gelatin',
         ]);
-        expect(await first.locator('.found-of').textContent()).toBe('Ultrasound needle block');
+        expect(await first.locator('.found-of').textContent()).toBe('Ultrasound needle block · CAUTION');
         expect(await first.locator('.found-line mark').count()).toBeGreaterThan(0);
         await page.keyboard.press('Enter');
         await page.waitForURL(/guides\/needle-block\/index\.html#step-bloom-the-gelatin$/);
