@@ -6,9 +6,8 @@ import {
   readBuilders,
   readMinutes,
   readTime,
-  wholeNumber,
 } from '../core/plan/demand/read-option.ts';
-import { readPeople } from '../core/plan/cohort/read-people.ts';
+import { readHeads, readPeople } from '../core/plan/cohort/read-people.ts';
 import { readRatio, readShare } from '../core/quantity/read.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { teachingWords } from '../words/teaching.ts';
@@ -55,7 +54,7 @@ export const readers = {
   effort: times,
   format: oneOf('text', 'json', 'csv', 'ics'),
   'good-until': readTime,
-  instructors: wholeNumber(1, 1000),
+  instructors: readHeads,
   list: oneOf('shopping', 'days', 'timetable'),
   margin: readMinutes,
   out: text,

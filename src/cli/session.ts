@@ -1,7 +1,8 @@
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
-import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
+import { type CohortPlan, peopleOf } from '../core/plan/cohort/cohort.ts';
+import { practises } from '../core/plan/cohort/model-needs.ts';
 import { type SessionStart, sessionQuestion, sessionStart } from '../core/plan/cohort/session-question.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
 import { listed } from '../showing/fill.ts';
@@ -50,18 +51,19 @@ function optionsOfModules({ people, instructors, list }: Values): readonly strin
   ];
 }
 
-function faultsOfPeople({ id, cohort }: Module, { people = {} }: Values): readonly Fault[] {
+function faultsOfPeople(module: Module, { people = {} }: Values): readonly Fault[] {
+  const { id, cohort } = module;
   const known = cohort.people.map((kind) => kind.id);
   const unknown = Object.keys(people).filter((kind) => !known.includes(kind));
-  const trainees = cohort.people.filter(({ as }) => as.includes('trainees'));
-  const isAnybody = trainees.some((kind) => (people[kind.id] ?? kind.count) > 0);
+  const practising = peopleOf(module, { people }).filter(practises);
+  const isAnybody = practising.length === 0 || practising.some(({ count }) => count > 0);
   return [
     ...unknown.map((kind) =>
       withNear('unknown-people', nearName(kind, known), { module: id, people: kind, known: listed(known) }),
     ),
     ...(unknown.length > 0 || isAnybody
       ? []
-      : [fault('nobody-practises', { module: id, kinds: listed(trainees.map((kind) => kind.id)) })]),
+      : [fault('nobody-practises', { module: id, kinds: listed(practising.map((kind) => kind.id)) })]),
   ];
 }
 

@@ -175,7 +175,7 @@ export const optionWords = {
   instructors: {
     takes: 'N',
     does: 'of a module: instructors that are there; else as many as it says',
-    wants: 'a whole number from 1 to 1000',
+    wants: 'a whole number from 0 to 10,000',
   },
   list: {
     takes: 'NAME',

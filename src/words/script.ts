@@ -13,3 +13,8 @@ export const scriptWords: Readonly<Record<string, string>> = Object.freeze({
   pockets: 'Turn out your pockets: nothing leaves the room.',
   'sharps-count': 'Count blades and needles, station by station, against what was given out.',
 });
+
+/** What is said in place of those whose `{list}` is empty. */
+export const scriptWordsOfNone: Readonly<Record<string, string>> = Object.freeze({
+  allergens: 'Nothing is named here that people often react to; tell us now what you react to.',
+});

@@ -82,6 +82,10 @@ export const sessionWords = {
   /** What models take before and after. */
   care: {
     setUp: 'Set up from {time} on, each station by somebody of its own: the longest takes {longest}.',
+    setUpDayBefore:
+      'Set up from {time} on the day before, each station by somebody of its own: the longest takes {longest}.',
+    setUpDaysBefore:
+      'Set up from {time} on, {days} before, each station by somebody of its own: the longest takes {longest}.',
     setUpBefore: 'Set up {longest} before it begins, each station by somebody of its own.',
     after: 'Afterwards the models of one station take up to {longest}.',
     perUse: 'One use costs {cost}.',

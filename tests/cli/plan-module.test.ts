@@ -219,6 +219,27 @@ describe('plan MODULE', () => {
   });
 });
 
+describe('a module whose people only try its models out', () => {
+  const onlyTried = module.replace('- id: trainees\n', '- id: trainees\n      as: [try-out]\n');
+  const tried = folderWith({ ...soundWorkspace, 'modules/first-knots/module.md': onlyTried });
+  const plannedFor = (count: number) =>
+    benchwright(['plan', 'first-knots', '--people', `trainees=${count}`, '--format', 'json'], {
+      folder: tried,
+    });
+
+  it('is planned, as each of them wears out models', async () => {
+    // 4 x 10 uses of boards that last 20 are 2 boards, and 4 sit at once
+    const { status, out } = await plannedFor(4);
+    expect(status).toBe(0);
+    expect((JSON.parse(out) as { demand: object[] }).demand[0]).toMatchObject({ wanted: 4 });
+  });
+
+  it('is refused where none of them comes', async () => {
+    const { status, err } = await plannedFor(0);
+    expect([status, err.includes('Let at least one come of: trainees.')]).toEqual([2, true]);
+  });
+});
+
 describe('a call for a module that cannot be followed says why', () => {
   it.each([
     [['--people', 'trainee=4'], 'first-knots has no people “trainee”. Did you mean trainees?'],
@@ -228,7 +249,7 @@ describe('a call for a module that cannot be followed says why', () => {
     [['--people', 'trainees=2,trainees=3'], '--people takes kinds of people'],
     [['--people', 'trainees=2', '--people', 'trainees=3'], '--people takes kinds of people'],
     [['--people'], '--people takes kinds of people'],
-    [['--instructors', '0'], '--instructors takes a whole number from 1 to 1000, and not “0”.'],
+    [['--instructors', '10001'], '--instructors takes a whole number from 0 to 10,000, and not “10001”.'],
     [['--batch', '3'], 'first-knots is a module: how many models it takes follows from its people.'],
     [['knot-board'], 'first-knots is a module, and is planned by itself: name it alone.'],
   ])('%j', async (args, says) => {

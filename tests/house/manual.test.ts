@@ -4,7 +4,7 @@ import { checks, runChecks } from '../../src/checks/checks.ts';
 import type { Gravity } from '../../src/core/diagnostic.ts';
 import { read } from '../../src/reading/read.ts';
 import { controlWords } from '../../src/words/controls.ts';
-import { scriptWords } from '../../src/words/script.ts';
+import { scriptWords, scriptWordsOfNone } from '../../src/words/script.ts';
 
 const page = readFileSync(new URL('../../content/manual/writing-a-guide.md', import.meta.url), 'utf8');
 
@@ -40,6 +40,11 @@ describe('the page on modules', () => {
       ([id, words]) => `| \`${id}\` | ${words.replace('{list}', '… and …')} |`,
     );
     expect(rows.filter((row) => !modules.includes(row))).toEqual([]);
+  });
+
+  it('has those that are printed where nothing is to be listed', () => {
+    const text = modules.replaceAll('\n', ' ');
+    expect(Object.values(scriptWordsOfNone).filter((words) => !text.includes(words))).toEqual([]);
   });
 
   it('begins with a module that checks without a finding', () => {

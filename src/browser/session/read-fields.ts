@@ -1,4 +1,4 @@
-import { wholeNumber } from '../../core/plan/demand/read-option.ts';
+import { readHeads } from '../../core/plan/cohort/read-people.ts';
 import { wallMinute } from '../../core/plan/time/moment.ts';
 import type { OwnSession } from './answer.ts';
 
@@ -8,9 +8,6 @@ export interface FieldsReading {
   readonly wrong: readonly string[];
 }
 
-const readPeople = wholeNumber(0, 10_000);
-const readInstructors = wholeNumber(0, 10_000);
-
 /** The query of an address: `people:trainees=20&instructors=2&ready-by=2027-03-01T13:00`. */
 export function readFields(query: URLSearchParams): FieldsReading {
   const wrong: string[] = [];
@@ -18,7 +15,7 @@ export function readFields(query: URLSearchParams): FieldsReading {
   let [instructors, readyBy]: [number | undefined, string | undefined] = [undefined, undefined];
   for (const [name, text] of query) {
     const [kind, id] = name.split(':');
-    const count = (kind === 'instructors' ? readInstructors : readPeople)(text);
+    const count = readHeads(text);
     if (kind === 'people' && id !== undefined && count !== undefined) people[id] = count;
     else if (name === 'instructors' && count !== undefined) instructors = count;
     else if (name === 'ready-by' && wallMinute(text) !== undefined) readyBy = text;

@@ -1,26 +1,31 @@
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import { sessionWords } from '../../words/session.ts';
-import { fill } from '../fill.ts';
+import { counted, fill } from '../fill.ts';
 import { shown } from '../shown.ts';
 import { showMinutes } from '../times.ts';
-import type { SessionClock } from './session-clock.ts';
+import { daysBefore, sessionClock } from './session-clock.ts';
 import type { ShownSession } from './shown-session.ts';
 
 const words = sessionWords.care;
 
-/** @param clock  Where it is known when the session begins. */
+/** @param starts  When the session begins, in minutes from midnight, where that is known. */
 export function showCare(
   key: string,
   { care: { setUp, after } }: CohortPlan,
-  clock: SessionClock | undefined,
+  starts: number | undefined,
 ): ShownSession['care'] {
   return {
-    setUp: shown(`${key}.setUp`, setUp === 0 ? '' : setUpText(setUp, clock)),
+    setUp: shown(`${key}.setUp`, setUp === 0 ? '' : setUpText(setUp, starts)),
     after: shown(`${key}.after`, after === 0 ? '' : fill(words.after, { longest: showMinutes(after) })),
   };
 }
 
-function setUpText(minutes: number, clock: SessionClock | undefined): string {
+function setUpText(minutes: number, starts: number | undefined): string {
   const longest = showMinutes(minutes);
-  return clock ? fill(words.setUp, { time: clock(-minutes), longest }) : fill(words.setUpBefore, { longest });
+  if (starts === undefined) return fill(words.setUpBefore, { longest });
+  const texts = { time: sessionClock(starts)(-minutes), longest };
+  const days = daysBefore(starts, -minutes);
+  if (days === 0) return fill(words.setUp, texts);
+  if (days === 1) return fill(words.setUpDayBefore, texts);
+  return fill(words.setUpDaysBefore, { ...texts, days: counted(days, 'day') });
 }

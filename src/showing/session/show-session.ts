@@ -54,7 +54,7 @@ export function showSession(
       name: shown(`session.tools.${id}.name`, toolName(id, workspace)),
       count: shown(`session.tools.${id}.count`, toolsText(count, cohort.toolsInAll.get(id) ?? count)),
     })),
-    care: showCare('session.care', cohort, starts === undefined ? undefined : clock),
+    care: showCare('session.care', cohort, starts),
     notes: sessionNotes(module, cohort, workspace).map((text, i) => shown(`session.notes[${i}]`, text)),
   };
 }

@@ -2,6 +2,7 @@ import type { Module, Station } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import { resetOf } from '../../core/plan/cohort/care.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import { setsOf } from '../../core/plan/cohort/turns.ts';
 import { exact } from '../../core/quantity/exact.ts';
 import { secondsOf } from '../../core/time/minutes.ts';
 import { sessionWords } from '../../words/session.ts';
@@ -23,18 +24,19 @@ export function showStations(
   cohort: CohortPlan,
   workspace: Workspace,
 ): readonly ShownStation[] {
-  return module.stations.map((station) =>
-    showStation(`${key}.${station.id}`, station, cohort.seats.get(station.id) ?? 0, workspace),
-  );
+  const group = cohort.groups[0]?.size ?? 0;
+  return module.stations.map((station) => showStation(`${key}.${station.id}`, station, group, workspace));
 }
 
-function showStation(key: string, station: Station, seats: number, workspace: Workspace): ShownStation {
+/** @param group  How many come at once, at most. */
+function showStation(key: string, station: Station, group: number, workspace: Workspace): ShownStation {
   const { id, led, meanwhile } = station;
+  const sets = setsOf(station, group);
   const reset = resetOf(station, workspace.guides);
   return {
     id,
     name: shown(`${key}.name`, stationName(station)),
-    seats: shown(`${key}.seats`, seatsText(seats, station.atOne)),
+    seats: shown(`${key}.seats`, seatsText(sets.seat, station.atOne)),
     takes: shown(`${key}.takes`, takesText(station)),
     reset: shown(`${key}.reset`, reset === undefined ? '' : fill(words.reset, { time: showMinutes(reset) })),
     led,
@@ -45,8 +47,7 @@ function showStation(key: string, station: Station, seats: number, workspace: Wo
       says: shown(`${key}.models[${i}].says`, usesText(models, workspace)),
     })),
     tools: station.tools.map(({ use, count, each }, i) => {
-      const sets = { seat: seats, person: seats * station.atOne, station: 1 }[each];
-      const texts = { count: showCount(count * sets), tool: toolName(use, workspace) };
+      const texts = { count: showCount(count * sets[each]), tool: toolName(use, workspace) };
       return shown(`${key}.tools[${i}]`, fill(words.tool, texts));
     }),
     meanwhile: meanwhile.map((what, i) => shown(`${key}.meanwhile[${i}]`, asSentence(what))),

@@ -75,6 +75,14 @@ describe('a session of 20 trainees', () => {
   });
 });
 
+it('what people may react to is asked for, also where nothing is known that they meet', () => {
+  const brief = booked('1 h', [item('brief', { takes: 'the rest' as const, script: ['allergens'] })]);
+  const saidIn = (module: Module) => shownOf(module).agenda[0]!.script[0]!.text;
+  expect(saidIn(aModule(brief))).toBe(
+    'Nothing is named here that people often react to; tell us now what you react to.',
+  );
+});
+
 describe('what does not fit is said', () => {
   it('21 trainees: a sixth group rests, and 15 + 175 of 200 min fit; in 3 h they would not', () => {
     const shown = shownOf(day, { people: { trainees: 21 } });
@@ -149,7 +157,19 @@ describe('what the models take before and after', () => {
     expect(setUp({ starts: 780 })).toBe(
       'Set up from 12:40 on, each station by somebody of its own: the longest takes 20 min.',
     );
-    expect(setUp({ starts: 5 })).toContain('from 23:45 on');
+    expect(setUp({ starts: 20 })).toContain('from 00:00 on, each');
+    expect(setUp({ starts: 5 })).toContain('from 23:45 on the day before, each');
+  });
+
+  // 9:00 less 30 h is 3:00 of the day before; less 36 h is 21:00, two days before
+  it.each([
+    ['30 h', 'Set up from 03:00 on the day before, each'],
+    ['36 h', 'Set up from 21:00 on, 2 days before, each'],
+  ])('is said where it takes longer than a day: %s', (takes, says) => {
+    const pad = { ...guides.pad, inUse: { ...guides.pad.inUse, setUp: { takes: time(takes), uses: [] } } };
+    const cohort = cohortOf(module, { pad });
+    const { care } = showSession(module, cohort, workspace, { starts: 540 });
+    expect(care.setUp.text.replaceAll('\u00a0', ' ')).toContain(says);
   });
 
   it('is a note where it does not fit between two groups, or into the clear-up', () => {

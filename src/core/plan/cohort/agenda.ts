@@ -33,7 +33,12 @@ export function agendaOf({ session, stations }: Module, groups: readonly number[
     const turns = own.length > 0 ? turnsOf(own, groups) : undefined;
     const takes =
       item.takes === undefined || item.takes === 'the rest' ? 0 : minutesUp(secondsOf(item.takes));
-    return { id: item.id, minutes: turns?.minutes ?? takes, rest: item.takes === 'the rest', turns };
+    return {
+      id: item.id,
+      minutes: turns?.minutes ?? takes,
+      rest: item.takes === 'the rest' && !turns,
+      turns,
+    };
   });
   const fixed = timed.reduce((sum, { minutes }) => sum + minutes, 0);
   const left = Math.max(0, booked - fixed);

@@ -5,7 +5,7 @@ import { type Agenda, agendaOf } from './agenda.ts';
 import { careOf, type SessionCare } from './care.ts';
 import { groupSizes } from './groups.ts';
 import { type ModelNeed, modelNeeds, type PeopleInGroups } from './model-needs.ts';
-import { seatsOf } from './turns.ts';
+import { seatsOf, setsOf } from './turns.ts';
 
 /** What the reader may change of a module. */
 export interface CohortSettings {
@@ -71,9 +71,10 @@ export function cohortOf(
   };
 }
 
-function peopleOf({ cohort }: Module, { people = {} }: CohortSettings): readonly PeopleInGroups[] {
+/** Who comes, each kind in its groups. */
+export function peopleOf({ cohort }: Module, { people = {} }: CohortSettings): readonly PeopleInGroups[] {
   return cohort.people.map((kind) => {
-    const count = people[kind.id] ?? kind.count;
+    const count = Object.hasOwn(people, kind.id) ? people[kind.id]! : kind.count;
     return { ...kind, count, groups: groupSizes(count, cohort.group ?? cohort.ratio ?? Math.max(1, count)) };
   });
 }
@@ -88,13 +89,12 @@ function instructorsFor({ cohort, stations }: Module, trainees: readonly People[
 /**
  * All stations stand at once: what one seat, person or station needs, summed.
  *
- * @param persons  Those who have what each person needs; as many as sit at the station at once where left out.
+ * @param persons  Those who have what each person needs; those of the group who sit at the station where left out.
  */
 function toolsOf({ stations }: Module, group: number, persons?: number): ReadonlyMap<string, number> {
   const tools = new Map<string, number>();
   for (const station of stations) {
-    const seats = seatsOf(station, group);
-    const sets = { seat: seats, person: persons ?? seats * station.atOne, station: 1 };
+    const sets = { ...setsOf(station, group), ...(persons === undefined ? {} : { person: persons }) };
     for (const { use, count, each } of station.tools)
       tools.set(use, (tools.get(use) ?? 0) + count * sets[each]);
   }

@@ -52,6 +52,11 @@ interface Worn extends Omit<ModelNeed, 'parts' | 'spares'> {
   readonly parts: readonly { readonly part: string; readonly count: number }[];
 }
 
+/** Whether people of that kind wear models out. */
+export function practises({ as }: Pick<People, 'as'>): boolean {
+  return as.includes('trainees') || as.includes('try-out');
+}
+
 /** Those who practise: each kind wears out its own. */
 function needOf(
   station: Station,
@@ -60,12 +65,11 @@ function needOf(
   of: Guide | undefined,
 ): readonly Worn[] {
   if (!of) return [];
-  const practising = people.filter(
-    ({ as, count }) => count > 0 && (as.includes('trainees') || as.includes('try-out')),
-  );
+  const practising = people.filter((kind) => kind.count > 0 && practises(kind));
   const worn = (lasts: number): number =>
     practising.reduce((sum, { count, groups }) => {
-      const seats = seatsOf(station, groups[0] ?? 0);
+      const largest = groups[0] ?? 0;
+      const seats = Math.min(seatsOf(station, largest), Math.ceil(largest / station.atOne));
       const rounds = groups.length;
       return sum + modelsNeeded(share, { people: count, uses, lasts, seats, atOne: station.atOne, rounds });
     }, 0);

@@ -7,7 +7,7 @@ export interface Sharing {
   readonly uses: number;
   /** Uses that a model is good for. */
   readonly lasts: number;
-  /** Models in use at once. */
+  /** Models in use at once: seats that the people leave empty hold none. */
   readonly seats: number;
   /** People at one model at a time. */
   readonly atOne: number;

@@ -1,6 +1,7 @@
 import { wholeNumber, type OptionReader } from '../demand/read-option.ts';
 
-const readCount = wholeNumber(0, 10_000);
+/** How many come of one kind of people, or to instruct. */
+export const readHeads = wholeNumber(0, 10_000);
 
 /**
  * How many come of each kind of people, as readers write it.
@@ -18,6 +19,6 @@ export const readPeople: OptionReader<Readonly<Record<string, number>>> = (writt
 
 function readKind(written: string): readonly [id: string, count: number] | undefined {
   const [, id, text] = /^\s*([a-z0-9-]+)\s*=\s*(\d+)\s*$/.exec(written) ?? [];
-  const count = text === undefined ? undefined : readCount(text);
+  const count = text === undefined ? undefined : readHeads(text);
   return id === undefined || count === undefined ? undefined : [id, count];
 }

@@ -31,3 +31,11 @@ export function turnsOf(stations: readonly Station[], groups: readonly number[])
 export function seatsOf({ seats, atOne }: Station, group: number): number {
   return seats === 'as needed' ? Math.ceil(group / atOne) : seats;
 }
+
+type Each = Station['tools'][number]['each'];
+
+/** How often a station needs what each seat, person or station has, while a group is there. */
+export function setsOf(station: Station, group: number): Readonly<Record<Each, number>> {
+  const seats = seatsOf(station, group);
+  return { seat: seats, person: Math.min(seats * station.atOne, group), station: 1 };
+}

@@ -35,6 +35,27 @@ describe('a session of 20 trainees in groups of 4, five stations of 25 min with 
   });
 });
 
+it('a circuit is as long as its rounds, though it says that it takes the rest', () => {
+  // booked 180: brief 15, circuit 5 x 25 + 4 x 5 = 145
+  const agenda = [
+    item('brief', { takes: time('15 min') }),
+    item('circuit', { stations: circuit, takes: 'the rest' as const }),
+  ];
+  const { items, over } = cohortOf({ ...day, session: { booked: time('3 h'), agenda } }, {}).agenda;
+  expect(items.map(({ start, end }) => [start, end])).toEqual([
+    [0, 15],
+    [15, 160],
+  ]);
+  expect(over).toBe(0);
+});
+
+it('people of any name are counted as the reader says', () => {
+  const people = [{ id: 'constructor', count: 7, as: ['trainees' as const] }];
+  const module = aModule({ cohort: { people } });
+  expect(cohortOf(module, {}).people[0]!.count).toBe(7);
+  expect(cohortOf(module, {}, { people: { constructor: 3 } }).people[0]!.count).toBe(3);
+});
+
 describe('models', () => {
   const seatPolicy = { guide: 'block', uses: 3, share: 'seat' as const, besides: {} };
   const at = (models: object) =>
@@ -45,6 +66,15 @@ describe('models', () => {
     expect(cohortOf(at({}), block('12')).models).toEqual([
       { guide: 'block', models: 6, uses: 60, besides: {}, spares: 0, parts: [] },
     ]);
+  });
+
+  it('are not put before empty seats: 2 people at 6 seats use 2', () => {
+    const { models } = at({ share: 'mixed', uses: 1 }).stations[0]!;
+    const module = aModule({ stations: [aStation('a', { seats: 6, atOne: 1, models })] });
+    expect(cohortOf(module, block('12'), { people: { trainees: 2 } }).models[0]!.models).toBe(2);
+    // in pairs of two they use one
+    const inPairs = { ...module, stations: [aStation('a', { seats: 6, models })] };
+    expect(cohortOf(inPairs, block('12'), { people: { trainees: 2 } }).models[0]!.models).toBe(1);
   });
 
   it('for a demonstration and a pilot come on top', () => {
@@ -140,6 +170,16 @@ it('tools are counted by seat, person and station, all stations at once', () => 
   ]);
   // 20 trainees with 3 needles at each of two stations
   expect(cohortOf(module, {}).toolsInAll.get('needle')).toBe(120);
+});
+
+it('tools for each person are not laid at empty places', () => {
+  const tools = [{ use: 'needle', count: 1, each: 'person' as const }];
+  const module = aModule({
+    cohort: { people: [{ id: 'trainees', count: 5, as: ['trainees'] }], group: 5 },
+    stations: [aStation('a', { seats: 'as needed', tools })],
+  });
+  expect(cohortOf(module, {}).seats.get('a')).toBe(3);
+  expect(cohortOf(module, {}).tools.get('needle')).toBe(5);
 });
 
 // in-use of the guides by hand: blocks 10 min to set up, 2 min between uses, 6 min afterwards; pads 4, 7 and 1 min
