@@ -1,4 +1,5 @@
 import type { Module } from '../core/model/module.ts';
+import { moduleDepths } from '../core/model/module-depths.ts';
 import { usualLevel } from '../core/model/plan-at.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { IsoDate } from '../core/model/values.ts';
@@ -41,14 +42,11 @@ export function planModules(
 }
 
 function inTeachingOrder(modules: readonly Module[]): readonly Module[] {
-  const byId = new Map(modules.map((module) => [module.id, module]));
-  const depthOf = ({ after }: Module): number =>
-    Math.max(0, ...after.flatMap((id) => (byId.has(id) ? [depthOf(byId.get(id)!) + 1] : [])));
+  const depths = moduleDepths(modules);
   const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-  const depths = new Map(modules.map((module) => [module, depthOf(module)]));
   return [...modules].sort(
     (a, b) =>
-      depths.get(a)! - depths.get(b)! ||
+      depths.get(a.id)! - depths.get(b.id)! ||
       order(a.title.toLowerCase(), b.title.toLowerCase()) ||
       order(a.id, b.id),
   );

@@ -102,6 +102,13 @@ describe('a table', () => {
     expect('who,share\na , "0.7"\n'.slice(from, to).trim()).toBe('"0.7"');
   });
 
+  // decoded anew from the start for each cell this takes half a minute
+  it('knows it in a table of 260 kB at once', { timeout: 5000 }, () => {
+    const text = `who,share\n${'dé,0.7\ufeff\n'.repeat(20_000)}last,1\n`;
+    const [last] = cellsOf(text).table!.rows.at(-1)!;
+    expect(text.slice(last!.from, last!.to)).toBe('last');
+  });
+
   it('knows it behind letters of several bytes and lines without anything in them', () => {
     const text = 'wer,anteil\n\nJörg 😀,0.7\n';
     const { from, to } = cellsOf(text).table!.rows[0]![1]!;

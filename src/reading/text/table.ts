@@ -69,8 +69,13 @@ function readRows(source: Source, report: Report): readonly (readonly Cell[])[] 
 /** From bytes, in which the parser counts, to letters of the text; asked for rising ones. */
 function offsetsIn(text: string): (bytes: number) => number {
   const bytes = new TextEncoder().encode(text);
-  const decoder = new TextDecoder();
-  return (upTo) => decoder.decode(bytes.subarray(0, upTo)).length;
+  const decoder = new TextDecoder('utf-8', { ignoreBOM: true });
+  let [atBytes, atLetters] = [0, 0];
+  return (upTo) => {
+    atLetters += decoder.decode(bytes.subarray(atBytes, upTo)).length;
+    atBytes = upTo;
+    return atLetters;
+  };
 }
 
 function separatorOf(text: string): ',' | ';' {

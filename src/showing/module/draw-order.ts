@@ -1,4 +1,5 @@
 import type { Module } from '../../core/model/module.ts';
+import { moduleDepths } from '../../core/model/module-depths.ts';
 import { wrapped } from '../wrapped.ts';
 
 /** Which module comes before which, ready to be drawn: boxes in columns, each right of all that come before it. */
@@ -26,14 +27,10 @@ const lettersALine = 24;
  * @param modules  Without a circle: a check has seen to that. What comes before and is not there is passed over.
  */
 export function drawOrder(modules: readonly Pick<Module, 'id' | 'title' | 'after'>[]): OrderDrawing {
-  const known = new Map(modules.map((module) => [module.id, module]));
-  const columnOf = (id: string): number => {
-    const before = known.get(id)!.after.filter((other) => known.has(other));
-    return before.reduce((column, other) => Math.max(column, columnOf(other) + 1), 0);
-  };
+  const depths = moduleDepths(modules);
   const taken: number[] = [];
   const boxes = modules.map(({ id, title }): OrderBox => {
-    const column = columnOf(id);
+    const column = depths.get(id)!;
     const row = taken[column] ?? 0;
     taken[column] = row + 1;
     return { id, column, row, title: wrapped(title, lettersALine) };
@@ -44,7 +41,7 @@ export function drawOrder(modules: readonly Pick<Module, 'id' | 'title' | 'after
     rows: Math.max(0, ...taken),
     boxes,
     lines: modules.flatMap(({ id, after }) =>
-      after.filter((other) => known.has(other)).map((other) => [index(other), index(id)] as const),
+      after.filter((other) => depths.has(other)).map((other) => [index(other), index(id)] as const),
     ),
   };
 }
