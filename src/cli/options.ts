@@ -7,7 +7,7 @@ import {
   readMinutes,
   readTime,
 } from '../core/plan/demand/read-option.ts';
-import { readHeads, readPeople } from '../core/plan/cohort/read-people.ts';
+import { readGroup, readHeads, readPeople } from '../core/plan/cohort/read-people.ts';
 import { readRatio, readShare } from '../core/quantity/read.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { teachingWords } from '../words/teaching.ts';
@@ -54,6 +54,7 @@ export const readers = {
   effort: times,
   format: oneOf('text', 'json', 'csv', 'ics'),
   'good-until': readTime,
+  group: readGroup,
   instructors: readHeads,
   list: oneOf('shopping', 'days', 'timetable'),
   margin: readMinutes,

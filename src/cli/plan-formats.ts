@@ -57,12 +57,12 @@ export function printPlan(plan: Plan, question: Question, values: Values, progre
 /** A session without a plan, in the format of the call; `undefined` where that speaks of models alone. */
 export function printSession(session: AskedSession, question: Question, values: Values, world: World) {
   const { workspace, settings } = question;
-  const { format = 'text', list } = values;
+  const { format = 'text', list, group } = values;
   if (format === 'text')
     return `${textOfSession(session, workspace, widthOf(world))}\n${sessionWords.noModels}\n`;
   if (format === 'json') return jsonText({ format: planFormat, session: jsonOfSession(session, workspace) });
   if (format === 'ics')
-    return planIcs(eventsOfSession(session, workspace), workspace.program, settings.today);
+    return planIcs(eventsOfSession(session, workspace, group), workspace.program, settings.today);
   return list === 'timetable' ? timetableOfSession(session, workspace) : undefined;
 }
 
@@ -83,8 +83,9 @@ function jsonOfSession({ module, cohort, start }: AskedSession, { program }: Wor
 function eventsOfSession(
   { module, cohort, start }: AskedSession,
   workspace: Workspace,
+  group?: number,
 ): readonly CalendarEvent[] {
-  return start ? sessionEvents(module, cohort, workspace, start.begins) : [];
+  return start ? sessionEvents(module, cohort, workspace, start.begins, group) : [];
 }
 
 function timetableOfSession({ module, cohort, start }: AskedSession, workspace: Workspace): string {

@@ -6,7 +6,7 @@ import type { Values } from './options.ts';
 
 /** Options that do not go together. */
 export function faultsOfSettings(values: Values): readonly Fault[] {
-  const { start, format = 'text', list } = values;
+  const { start, format = 'text', list, group } = values;
   const readyBy = values['ready-by'];
   const beside = (['margin', 'good-until'] as const).filter((name) => values[name] !== undefined);
   return [
@@ -14,6 +14,7 @@ export function faultsOfSettings(values: Values): readonly Fault[] {
     ...(readyBy === undefined ? beside.map((name) => fault('needs-ready-by', { option: `--${name}` })) : []),
     ...(format === 'ics' && (start ?? readyBy) === undefined ? [fault('ics-needs-dates')] : []),
     ...(list !== undefined && format !== 'csv' ? [fault('list-without-csv', { format })] : []),
+    ...(group !== undefined && format !== 'ics' ? [fault('group-without-ics', { format })] : []),
   ];
 }
 

@@ -1,6 +1,8 @@
 import { makePlan } from '../index.ts';
+import type { Diagnostic } from '../core/diagnostic.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { advised } from '../core/plan/compare/advised.ts';
+import { momentOf } from '../core/plan/time/moment.ts';
 import type { Plan } from '../core/plan/result.ts';
 import { showSchedule } from '../showing/show-schedule.ts';
 import { wrapped } from '../showing/wrapped.ts';
@@ -10,7 +12,7 @@ import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';
 import { printPlan, printSession } from './plan-formats.ts';
 import { progressOn } from './progress.ts';
-import { ask, type Asked, refuse, sayFindings } from './question.ts';
+import { ask, type Asked, type Question, refuse, sayFindings } from './question.ts';
 import type { AskedSession } from './session.ts';
 import type { ExitStatus, World } from './world.ts';
 
@@ -23,6 +25,7 @@ export const plan: Command = {
     'effort',
     'format',
     'good-until',
+    'group',
     'instructors',
     'list',
     'margin',
@@ -43,7 +46,7 @@ export const plan: Command = {
 };
 
 function answer({ question, findings }: Asked, call: Call, world: World): ExitStatus {
-  if (question.session && (question.demand.length === 0 || call.values.list === 'timetable'))
+  if (question.session && isAlone(question, call))
     return answerAlone(question.session, { question, findings }, call, world);
   const progress = progressOn(world);
   progress.say(outcomeWords.planning);
@@ -61,17 +64,32 @@ function answer({ question, findings }: Asked, call: Call, world: World): ExitSt
   return isImpossible(plan) ? 3 : 0;
 }
 
-/** A session without models, or its timetable alone: there is nothing to plan, but who is where is told. */
+/** A session without models, its timetable or the calendar of a group: there is nothing to plan. */
+function isAlone({ demand }: Question, { values: { list, group } }: Call): boolean {
+  return demand.length === 0 || list === 'timetable' || group !== undefined;
+}
+
+/** Who is where is told; or, as of a plan, that its session cannot begin then. */
 function answerAlone(
   session: AskedSession,
   { question, findings }: Pick<Asked, 'question' | 'findings'>,
   call: Call,
   world: World,
 ): ExitStatus {
+  const untimely = untimelyStart(question);
+  if (untimely) return refuse([...findings, untimely], call, world);
   sayFindings(findings, call, world);
   const text = printSession(session, question, call.values, world);
   (text === undefined ? world.err : world.out).write(text ?? `${sessionWords.noModels}\n`);
   return text === undefined ? 3 : 0;
+}
+
+/** Why a session cannot begin when the call says, if it says so and it cannot. */
+function untimelyStart({ settings, workspace }: Question): Diagnostic | undefined {
+  const { readyBy: time, today } = settings;
+  if (time === undefined) return undefined;
+  const begins = momentOf({ option: '--ready-by', time }, today, workspace.program);
+  return typeof begins === 'number' ? undefined : begins;
 }
 
 /** Why there is no work to put into days, and what would help. */

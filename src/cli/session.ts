@@ -1,11 +1,16 @@
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
-import { type CohortPlan, peopleOf } from '../core/plan/cohort/cohort.ts';
+import { type CohortPlan, groupsOf, peopleOf } from '../core/plan/cohort/cohort.ts';
 import { practises } from '../core/plan/cohort/model-needs.ts';
-import { type SessionStart, sessionQuestion, sessionStart } from '../core/plan/cohort/session-question.ts';
+import {
+  saysTime,
+  type SessionStart,
+  sessionQuestion,
+  sessionStart,
+} from '../core/plan/cohort/session-question.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
-import { listed } from '../showing/fill.ts';
+import { counted, listed } from '../showing/fill.ts';
 import { type Fault, fault, withNear } from './fault.ts';
 import type { Values } from './options.ts';
 
@@ -40,13 +45,14 @@ export function faultsOfModule(
   if ([level, part, wanted].some((said) => said !== undefined))
     return [fault('module-with-number', { module: id })];
   const module = Object.hasOwn(modules, id) ? modules[id] : undefined;
-  return module ? faultsOfPeople(module, values) : [];
+  return module ? [...faultsOfPeople(module, values), ...faultsOfGroup(module, values)] : [];
 }
 
-function optionsOfModules({ people, instructors, list }: Values): readonly string[] {
+function optionsOfModules({ people, instructors, group, list }: Values): readonly string[] {
   return [
     ...(people === undefined ? [] : ['--people']),
     ...(instructors === undefined ? [] : ['--instructors']),
+    ...(group === undefined ? [] : ['--group']),
     ...(list === 'timetable' ? ['--list timetable'] : []),
   ];
 }
@@ -64,6 +70,20 @@ function faultsOfPeople(module: Module, { people = {} }: Values): readonly Fault
     ...(unknown.length > 0 || isAnybody
       ? []
       : [fault('nobody-practises', { module: id, kinds: listed(practising.map((kind) => kind.id)) })]),
+  ];
+}
+
+/** A group that is there, and a session that begins at a time: its calendar is made of both. */
+function faultsOfGroup(
+  module: Module,
+  { people = {}, group, 'ready-by': readyBy }: Values,
+): readonly Fault[] {
+  if (group === undefined) return [];
+  const groups = groupsOf(peopleOf(module, { people })).length;
+  const facts = { module: module.id, group: String(group), groups: counted(groups, 'group') };
+  return [
+    ...(group <= groups ? [] : [fault(groups === 0 ? 'unknown-group.none' : 'unknown-group', facts)]),
+    ...(saysTime(readyBy) ? [] : [fault('group-without-time')]),
   ];
 }
 

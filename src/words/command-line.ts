@@ -50,7 +50,7 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' |
       'Without --start or --ready-by the plan is in the reference week: it begins at the first opening of the working week, materials at hand, and no day is closed. --start plans forwards: everything ready as early as can be, and begun no earlier than that needs. --ready-by plans backwards: everything begun as late as can be.',
       'A guide with errors is not planned. What a plan leaves over can be kept in a stock file, and the next plan takes from it; finished models count too.',
       'The plan goes to standard output, what is wrong or to be known of its guides to standard error: as text, or with --format json as one JSON document. The text ends with what single changes would bring, such as one more builder, unless there are more than 300 runs; in JSON that stands only with --what-if.',
-      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when, of a module also with --list timetable who is where. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Exported again for the same start or ready-by, an event whose step, models and builder are unchanged takes the place of the earlier one; what is no longer planned stays in your calendar until you delete it.',
+      '--format csv prints one table for a spreadsheet, the shopping list or with --list days who does what when, of a module also with --list timetable who is where. --format ics prints a calendar of orders, deliveries, work, and when everything is ready; it needs dates. Exported again for the same start or ready-by, an event whose step, models and builder are unchanged takes the place of the earlier one; what is no longer planned stays in your calendar until you delete it. Of a module with --group it is the calendar of one group: when it is where, for its trainees.',
       'The status is 3 where it is proven that the work cannot be done as asked, or no way was found; what to buy is told all the same. A plan of too many runs to be scheduled says so and ends with 0, but has no day list and no calendar.',
     ],
     examples: [
@@ -81,6 +81,10 @@ export const commandWords: Readonly<Record<'check' | 'help' | 'plan' | 'print' |
         'who does what when, for a spreadsheet',
       ],
       ['benchwright plan needle-block=12 --ready-by 2026-12-04 --format ics > plan.ics', 'for a calendar'],
+      [
+        'benchwright plan knots --ready-by 2026-12-04T13:00 --format ics --group 2',
+        'when and where group 2 of the module knots is, for its trainees',
+      ],
     ],
     options: {
       format: {
@@ -170,6 +174,11 @@ export const optionWords = {
     takes: 'TIME',
     does: 'until when all models must be good; else --ready-by, or the end of the session of a module',
     wants: 'a day or a time, such as 2026-12-04 or 2026-12-04T17:00',
+  },
+  group: {
+    takes: 'N',
+    does: 'of the calendar of a module: when that group is where, without the building; else as instructors see it',
+    wants: 'the number of a group, a whole number from 1 to 10,000',
   },
   help: { does: 'what the command can do' },
   instructors: {
@@ -279,6 +288,11 @@ export const callFaults = {
   'ics-needs-dates':
     'A calendar needs dates, and the plan is in the reference week. Add --start or --ready-by.',
   'list-without-csv': '--list chooses a table of --format csv, and the format is {format}.',
+  'group-without-ics': '--group chooses the calendar of one group, and the format is {format}.',
+  'group-without-time':
+    'The calendar of a group needs the time at which its session begins. Say --ready-by with it, such as 2026-12-04T13:00.',
+  'unknown-group': '{module} has no group {group}. It has {groups}.',
+  'unknown-group.none': '{module} has no group {group}: nobody goes round its stations.',
   'out-among-content':
     '--out {folder} is among the {kind} of the workspace, where the files of the site would be read as content. Name a folder beside them.',
   'no-such-file': '{file} cannot be opened.',

@@ -207,6 +207,36 @@ describe('plan MODULE', () => {
     expect(events.length).toBeGreaterThan(ofSession.length);
   });
 
+  it('has a calendar for each group: where it is, what is said there, and nothing of the building', async () => {
+    const dated = ['--format', 'ics', '--ready-by', '2026-12-04T13:00'];
+    const { status, out } = await planned(...dated, '--group', '3');
+    const events = new ICAL.Component(ICAL.parse(out) as unknown[])
+      .getAllSubcomponents('vevent')
+      .map((event) => new ICAL.Event(event));
+    expect(status).toBe(0);
+    expect(events.map(({ summary }) => summary)).toEqual([
+      'First knots: Brief',
+      'First knots: Group 3, rests',
+      'First knots: Group 3, Tying',
+      'First knots: Group 3, Watching',
+      'First knots: Debrief',
+      'First knots: Clear up',
+      'First knots: Slack',
+    ]);
+    expect(events[0]!.description).toBe(
+      'For training only, never for patient care.\nCords go back into the box.',
+    );
+    const fourth = await planned(...dated, '--group', '4', '--people', 'trainees=13');
+    expect([fourth.status, fourth.out.includes('Group 4\\, Tying')]).toEqual([0, true]);
+  });
+
+  it('is refused for a day that is over, also where nothing is to be planned', async () => {
+    const past = ['--ready-by', '2026-11-20T13:00', '--today', '2026-11-25'];
+    const group = await planned('--format', 'ics', '--group', '1', ...past);
+    const table = await planned('--format', 'csv', '--list', 'timetable', ...past);
+    expect([group.status, group.out, table.status, table.out]).toEqual([1, '', 1, '']);
+  });
+
   it('without models tells who is where, and that there is nothing to build', async () => {
     const without = module.replace(/ {4}models:\n(?: {6}.*\n)+/, '');
     const talk = { folder: folderWith({ ...soundWorkspace, 'modules/first-knots/module.md': without }) };
@@ -251,16 +281,34 @@ describe('a call for a module that cannot be followed says why', () => {
     [['--people'], '--people takes kinds of people'],
     [['--instructors', '10001'], '--instructors takes a whole number from 0 to 10,000, and not “10001”.'],
     [['--batch', '3'], 'first-knots is a module: how many models it takes follows from its people.'],
+    [['--group', '1'], '--group chooses the calendar of one group, and the format is text.'],
+    [['--group', '0', '--format', 'ics'], '--group takes the number of a group'],
+    [
+      ['--group', '4', '--format', 'ics', '--ready-by', '2026-12-04T13:00'],
+      'first-knots has no group 4. It has 3 groups.',
+    ],
+    [
+      ['--group', '1', '--format', 'ics', '--ready-by', '2026-12-04'],
+      'The calendar of a group needs the time at which its session begins.',
+    ],
+    [
+      ['--group', '1', '--format', 'ics', '--start', '2026-12-04'],
+      'The calendar of a group needs the time at which its session begins.',
+    ],
     [['knot-board'], 'first-knots is a module, and is planned by itself: name it alone.'],
   ])('%j', async (args, says) => {
     const { status, out, err } = await planned(...args);
     expect([status, out]).toEqual([2, '']);
-    expect(err.replaceAll('\n', ' ')).toContain(says);
+    expect(err.replaceAll(/[\n\u00a0]/g, ' ')).toContain(says);
   });
 
   it.each([
     [['plan', 'knot-board', '--people', 'trainees=3'], '--people speaks of a module'],
     [['plan', 'knot-board', '--format', 'csv', '--list', 'timetable'], '--list timetable speaks of a module'],
+    [
+      ['plan', 'knot-board', '--format', 'ics', '--start', '2026-12-04', '--group', '1'],
+      '--group speaks of a module',
+    ],
     [['plan', 'first-knot'], 'Did you mean first-knots?'],
   ])('%j', async (args, says) => {
     const { status, err } = await benchwright(args, { folder });

@@ -47,9 +47,7 @@ export function cohortOf(
 ): CohortPlan {
   const people = peopleOf(module, settings);
   const trainees = people.filter(({ as }) => as.includes('trainees'));
-  const groups = trainees
-    .flatMap((kind) => kind.groups.map((size) => ({ people: kind.id, size })))
-    .sort((a, b) => b.size - a.size);
+  const groups = groupsOf(people);
   const largest = groups[0]?.size ?? 0;
   const sizes = groups.map(({ size }) => size);
   const there = settings.instructors ?? module.cohort.instructors;
@@ -77,6 +75,14 @@ export function peopleOf({ cohort }: Module, { people = {} }: CohortSettings): r
     const count = Object.hasOwn(people, kind.id) ? people[kind.id]! : kind.count;
     return { ...kind, count, groups: groupSizes(count, cohort.group ?? cohort.ratio ?? Math.max(1, count)) };
   });
+}
+
+/** Those who go round, the largest first. */
+export function groupsOf(people: readonly PeopleInGroups[]): CohortPlan['groups'] {
+  return people
+    .filter(({ as }) => as.includes('trainees'))
+    .flatMap((kind) => kind.groups.map((size) => ({ people: kind.id, size })))
+    .sort((a, b) => b.size - a.size);
 }
 
 /** One for each so many trainees, and one at each led station where the trainees are fewer. */

@@ -51,13 +51,19 @@ export function sessionQuestion(
   };
 }
 
+/** Whether it says at what time a session begins: midnight means some time on that day. */
+export function saysTime(readyBy = ''): boolean {
+  const wall = wallMinute(readyBy);
+  return wall !== undefined && wall % day !== 0;
+}
+
 /** `undefined` where no time says it: planned forwards, for a whole day, or at a time that no plan takes. */
 export function sessionStart(
   { readyBy = '', today }: Pick<PlanSettings, 'readyBy' | 'today'>,
   program: Program,
 ): SessionStart | undefined {
   const wall = wallMinute(readyBy);
-  if (wall === undefined || wall % day === 0) return undefined;
+  if (wall === undefined || !saysTime(readyBy)) return undefined;
   const begins = momentOf({ option: '--ready-by', time: readyBy }, today, program);
   return typeof begins === 'number'
     ? { on: isoDate(Math.floor(wall / day)), starts: wall % day, begins }
