@@ -2,6 +2,7 @@ import { ghsLabel, withoutLetters } from '../core/model/ghs-label.ts';
 import type { Material } from '../core/model/material.ts';
 import { hazardStatements, labelWords, pictogramNames } from '../words/hazards.ts';
 import { precautionaryStatements } from '../words/precautions.ts';
+import { properly } from './author-text.ts';
 import { fill, listed } from './fill.ts';
 
 /** The statement of a hazard code, or undefined where one part of it has none here: "Harmful if swallowed; Toxic if inhaled". */
@@ -15,7 +16,7 @@ export function precautionText(code: string): string {
   const parts = code.split('+').map((part) => precautionaryStatements[part]);
   const statement =
     precautionaryStatements[code] ?? (parts.includes(undefined) ? undefined : parts.join(' '));
-  return statement === undefined ? code : fill(labelWords.said, { statement, code });
+  return statement === undefined ? code : fill(labelWords.said, { statement: properly(statement), code });
 }
 
 /** "Signal word of the label: Danger. Pictograms: flame and exclamation mark."; empty without a code. */

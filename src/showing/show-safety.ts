@@ -7,6 +7,7 @@ import { addMonths } from '../core/time/day.ts';
 import { controlWords } from '../words/controls.ts';
 import { planWords } from '../words/plan.ts';
 import { registerWords as words } from '../words/register.ts';
+import { properly } from './author-text.ts';
 import { dangerText } from './danger-text.ts';
 import { showRecordDate } from './dates.ts';
 import { capital, counted, fill, inWords, plainSpaces } from './fill.ts';
@@ -67,7 +68,7 @@ export function showSafety(workspace: Workspace, today: IsoDate): readonly Shown
       met: metOf('tool', id),
     }));
   const situations = (['heat', 'ignition'] as const).map((kind) => ({
-    ...plain(kind, kind, words.situations[kind].name),
+    ...plain(kind, kind, properly(words.situations[kind].name)),
     dangers: [words.situations[kind].danger],
     met: metOf(kind),
   }));
@@ -123,10 +124,10 @@ function meeting(met: HazardMet, workspace: Workspace): ShownMeeting {
     step: met.step,
     stepName: stepName(at, met.step),
     folder: met.level === usual.level ? met.guide : `${met.guide}/${met.level}`,
-    what: setting ? fill(words.setting, { name: inWords(met.source), value: setting.text }) : '',
+    what: setting ? fill(words.setting, { name: inWords(met.source), value: properly(setting.text) }) : '',
     controls: met.controls.map((control) => controlWords[control] ?? capital(control)),
     cautions: mostSevereFirst(cautions).map(({ signal, hazard }) =>
-      fill(words.caution, { word: planWords.cautions.word[signal], hazard: capital(hazard) }),
+      fill(words.caution, { word: planWords.cautions.word[signal], hazard: capital(properly(hazard)) }),
     ),
   };
 }
@@ -136,7 +137,7 @@ export function safetyRows(hazards: readonly ShownHazard[]): readonly SafetyText
   return hazards.flatMap((hazard) => {
     const { kind, name, dangers, label, precautions, dataSheet, link = '' } = hazard;
     const own = {
-      name,
+      name: plainSpaces(name),
       dangers: lines(dangers),
       label,
       precautions: lines(precautions),
@@ -149,7 +150,7 @@ export function safetyRows(hazards: readonly ShownHazard[]): readonly SafetyText
       ...own,
       guide: at?.title ?? '',
       step: at?.stepName ?? '',
-      what: at?.what ?? '',
+      what: plainSpaces(at?.what ?? ''),
       controls: lines(at?.controls ?? []),
       cautions: lines(at?.cautions ?? []),
     }));
