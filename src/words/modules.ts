@@ -73,8 +73,7 @@ export const moduleWords = {
     limit: 'You have {time}.',
     items: 'Somebody watches with a list of {items}.',
     rating: 'Your way of working is rated on {scales}.',
-    critical:
-      'Some acts must not be missed, whatever else goes well. Ask before you begin which they are.',
+    critical: 'Some acts must not be missed, whatever else goes well. Ask before you begin which they are.',
     noneSet: 'No pass mark is set.',
     unsaid: 'Nobody has said yet whether there is a pass mark.',
     nothing: 'Nobody scores you in this session.',

@@ -42,7 +42,8 @@ describe('a module', () => {
 
   it('takes the right choice by its number, and by its own words', () => {
     const rightOf = (put: string) =>
-      changed('    right: 2\n', `    right: ${put}\n`).workspace!.modules['first-access']?.selfCheck[0]!.right;
+      changed('    right: 2\n', `    right: ${put}\n`).workspace!.modules['first-access']?.selfCheck[0]!
+        .right;
     expect(rightOf('1')).toBe(1);
     expect(rightOf('along the beam')).toBe(2);
     expect(rightOf('across the beam')).toBe(1);
