@@ -42,6 +42,7 @@ import { missingModuleText } from './missing-module-text.ts';
 import { missingPack } from './missing-pack.ts';
 import { missingPrice } from './missing-price.ts';
 import { mixMakesNothing } from './mix-makes-nothing.ts';
+import { moduleFileKindUnknown } from './module-file-kind-unknown.ts';
 import { modulesInACircle } from './modules-in-a-circle.ts';
 import { moreThanThereIs } from './more-than-there-is.ts';
 import { moreToolsThanOwned } from './more-tools-than-owned.ts';
@@ -150,6 +151,7 @@ export const checks: readonly Check[] = Object.freeze([
   missingPack,
   missingPrice,
   mixMakesNothing,
+  moduleFileKindUnknown,
   modulesInACircle,
   moreThanThereIs,
   moreToolsThanOwned,

@@ -31,7 +31,7 @@ export async function build(
   await write(join(built, manifestName), manifestOf({ files: [...files.keys()], beside }));
   for (const path of (await exists(place)) ? await foreignFiles(place) : []) {
     await mkdir(dirname(join(built, path)), { recursive: true });
-    await cp(join(place, path), join(built, path), { preserveTimestamps: true });
+    await cp(join(place, path), join(built, path), { preserveTimestamps: true, verbatimSymlinks: true });
   }
   await writeFile(whole, '');
 }

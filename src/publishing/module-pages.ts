@@ -1,3 +1,4 @@
+import { isToHandOut } from '../checks/module-file-kind.ts';
 import { fileNamed } from '../core/model/file-named.ts';
 import { isForStaff } from '../core/model/for-staff.ts';
 import type { Module } from '../core/model/module.ts';
@@ -16,7 +17,7 @@ import { moduleJsonLd } from './module-data.ts';
 import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
 import { renderModuleProse } from './module-prose.ts';
 import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
-import { freeFileName, rootFrom } from './paths.ts';
+import { freeName, rootFrom, safeFileName } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
 import { picturesOf } from './published-pictures.ts';
 import { sessionFiles } from './session-pages.ts';
@@ -77,7 +78,7 @@ function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: 
   const page = modulePage({
     site,
     root,
-    module: withNames(parts.module, beside),
+    module: withNames(parts.module, module, beside),
     day: parts.day,
     room: parts.room,
     models: guides.map(({ folder }, i) => ({ ...parts.models[i]!, href: `${root}${folder}/index.html` })),
@@ -102,34 +103,30 @@ function forTrainees({ prose }: Module): Pick<Module, 'prose'> {
 
 type Beside = ReadonlyMap<string, { readonly name: string; readonly bytes: Uint8Array }>;
 
-/** Pictures go through the hands of `pictures.ts` and nowhere else: what a photo says of its place stays here. */
-const pictureEnding = /\.(jpe?g|png|gif|webp|avif|heic|svg|tiff?)$/i;
-
 /**
- * Texts and films that the preparation names and that lie beside the module, by the name that it gives them. Neither
- * pictures nor the table of judges are among them.
+ * Texts and films that the preparation names and that lie beside the module, by the name that it gives them. What a
+ * browser would open as a page of the site is none of them, nor is the table of judges.
  */
 function filesBeside({ id, prepare, scoring }: Module, { files }: ReadWorkspace): Beside {
   const judges = scoring?.pass === undefined || scoring.pass === 'none' ? undefined : scoring.pass.judges;
-  const named = prepare.flatMap(({ what, text }) => [what, text ?? '']).map(fileNamed);
+  const named = new Set(prepare.flatMap(({ what, text }) => [what, text ?? '']));
   const taken = new Set(['index.html']);
-  const beside = new Map<string, { readonly name: string; readonly bytes: Uint8Array }>();
-  for (const file of named) {
-    const bytes = file === undefined ? undefined : files[`modules/${id}/${file}`];
-    if (file === undefined || !bytes || beside.has(file) || pictureEnding.test(file)) continue;
-    if (file !== fileNamed(judges ?? '')) beside.set(file, { name: freeFileName(file, taken), bytes });
-  }
-  return beside;
+  const there = [...named].filter(isToHandOut).flatMap((name) => {
+    const file = fileNamed(name) ?? name;
+    const bytes = file === fileNamed(judges ?? '') ? undefined : files[`modules/${id}/${file}`];
+    return bytes ? [[name, { name: freeName(safeFileName(file), taken), bytes }] as const] : [];
+  });
+  return new Map(there);
 }
 
-function withNames(shown: ReturnType<typeof showModule>, beside: Beside): ReturnType<typeof showModule> {
-  const prepare = shown.prepare.map(({ file, text, ...item }) => {
-    const [ownFile, ownText] = [beside.get(file ?? ''), beside.get(text ?? '')];
-    return {
-      ...item,
-      ...(ownFile ? { file: ownFile.name } : {}),
-      ...(ownText ? { text: ownText.name } : {}),
-    };
+function withNames(
+  shown: ReturnType<typeof showModule>,
+  { prepare }: Module,
+  beside: Beside,
+): ReturnType<typeof showModule> {
+  const named = shown.prepare.map((item, i) => {
+    const [file, text] = [prepare[i]!.what, prepare[i]!.text].map((name) => beside.get(name ?? '')?.name);
+    return { ...item, ...(file ? { file } : {}), ...(text ? { text } : {}) };
   });
-  return { ...shown, prepare };
+  return { ...shown, prepare: named };
 }

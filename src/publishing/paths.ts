@@ -16,18 +16,14 @@ export function safeFileName(file: string): string {
       .replace(/^-+|-+$/g, '');
   const known = plain(stem).slice(0, 60) || 'file';
   const name = deviceNames.test(known) ? `${known}-file` : known;
-  return ending === '' ? name : `${name}.${plain(ending)}`;
+  const kind = plain(ending).slice(0, 12);
+  return kind === '' ? name : `${name}.${kind}`;
 }
 
-/** The same, and no name that is taken already; it is taken from then on. */
-export function freeFileName(file: string, taken: Set<string>): string {
-  const [, stem = '', ending = ''] = /^(.*?)(\.[^.]*)?$/s.exec(safeFileName(file)) ?? [];
-  return freeName(stem, ending, taken);
-}
-
-/** `pour.jpg`, or `pour-2.jpg` where that is taken. */
-export function freeName(stem: string, ending: string, taken: Set<string>): string {
-  let free = stem + ending;
+/** A name that nothing in a folder has yet, which is then taken: `film.mp4`, `film-2.mp4`. */
+export function freeName(name: string, taken: Set<string>): string {
+  const [, stem = name, ending = ''] = /^(.*?)(\.[^.]*)?$/s.exec(name) ?? [];
+  let free = name;
   for (let n = 2; taken.has(free); n++) free = `${stem}-${n}${ending}`;
   taken.add(free);
   return free;

@@ -2,7 +2,7 @@ import { type DrawingMeasure, drawingMeasure } from '../core/quantity/drawing-me
 import type { Guide } from '../core/model/guide.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import { safeSvg } from '../rendering/safe-svg.ts';
-import { safeFileName } from './paths.ts';
+import { freeName, safeFileName } from './paths.ts';
 
 /** The drawing of a pattern that can be printed at 1:1: it lies there, and states its size. */
 export interface PatternDrawing {
@@ -19,6 +19,7 @@ export function patternDrawings(
   { id, patterns }: Guide,
   { files }: ReadWorkspace,
 ): readonly PatternDrawing[] {
+  const taken = new Set<string>();
   return patterns.flatMap((pattern) => {
     const bytes = files[`guides/${id}/${pattern.file.replace(/^(\.\/)+/, '')}`];
     const safe = bytes && /\.svg$/i.test(pattern.file) ? safeSvg(bytes) : undefined;
@@ -28,7 +29,7 @@ export function patternDrawings(
       {
         id: pattern.id,
         file: pattern.file,
-        name: `${pattern.id}-${safeFileName(pattern.file)}`,
+        name: freeName(`${pattern.id}-${safeFileName(pattern.file)}`, taken),
         bytes: safe,
         measure,
       },

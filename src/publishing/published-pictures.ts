@@ -31,6 +31,6 @@ function named(
   const stem = safeFileName(file).replace(/\.[^.]*$/, '');
   return copies.map((copy) => {
     const width = copies.length > 1 ? `-${copy.width}` : '';
-    return { ...copy, name: freeName(`${stem}${width}`, ending, taken) };
+    return { ...copy, name: freeName(`${stem}${width}${ending}`, taken) };
   });
 }

@@ -149,7 +149,10 @@ async function writeTop(out: string, top: Files, editions: readonly Edition[]): 
   );
   for (const [path, bytes] of top) {
     if (isComplete && (await exists(join(out, path)))) continue;
-    await write(join(out, `.${path}.new`), bytes);
-    await rename(join(out, `.${path}.new`), join(out, path));
+    const built = join(out, `.${path}.new`);
+    // What a killed publish left there goes; were it a link, writing would follow it out of the folder.
+    await rm(built, { force: true });
+    await write(built, bytes);
+    await rename(built, join(out, path));
   }
 }

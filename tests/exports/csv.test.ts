@@ -35,12 +35,34 @@ describe('a table as CSV', () => {
     },
   );
 
+  // OWASP, CSV Injection: the field separator too may begin a cell (from memory)
+  it.each([
+    ['a;=1+1', "a;'=1+1"],
+    ['a\t@sum', "a\t'@sum"],
+    ['a\n-1', "a\n'-1"],
+    ['a;"=1+1', `a;'"=1+1`],
+    ['6; -5 °C', '6; -5 °C'],
+    ['a=b, c-d', 'a=b, c-d'],
+  ])(
+    'guards in %j what would begin a cell where semicolons, tabs or line ends part them',
+    (text, guarded) => {
+      const [row] = parse(csvText(['a'], [[text]]), {
+        bom: true,
+        from: 2,
+        record_delimiter: '\r\n',
+      }) as string[][];
+      expect(row).toEqual([guarded]);
+    },
+  );
+
   it('leaves numbers as they are, those below zero too', () => {
     expect(csvText(['a'], [[-2.5], ['6.40'], [12]])).toBe('\uFEFFa\r\n-2.5\r\n6.40\r\n12\r\n');
   });
 
   it('is read back as it was written', () => {
-    const cell = fc.string({ unit: 'grapheme' }).filter((text) => !/^[=+\-@\t\r＝＋－＠]/.test(text));
+    const cell = fc
+      .string({ unit: 'grapheme' })
+      .filter((text) => !/^[=+\-@\t\r＝＋－＠]|[;\t\r\n]"*[=+\-@]/.test(text));
     fc.assert(
       fc.property(fc.array(fc.tuple(cell, cell), { minLength: 1 }), (rows) => {
         const read = parse(csvText(['a', 'b'], rows), {

@@ -1,5 +1,15 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  readlinkSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import type * as disk from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -9,20 +19,22 @@ import { lockFolder, lockName } from '../../src/publishing/lock.ts';
 import type { Files } from '../../src/publishing/site.ts';
 import { writeSite } from '../../src/publishing/swap.ts';
 
-/** What the disk does to the n-th change that is asked of it, counted from 0. */
-const trouble = vi.hoisted(() => ({ asked: 0, at: -1, forEver: false }));
+/** What the disk does to the n-th change that is asked of it, counted from 0; `half`: a file is half written by then. */
+const trouble = vi.hoisted(() => ({ asked: 0, at: -1, forEver: false, half: false }));
 
 /** Every function that changes the disk, so that it can be stopped at any of its changes. */
 vi.mock('node:fs/promises', async (original) => {
   const real = await original<typeof disk>();
   const stopping = <F extends (...args: never[]) => Promise<unknown>>(change: F): F =>
-    ((...args: Parameters<F>) => {
+    (async (...args: Parameters<F>) => {
       const now = trouble.asked++;
       const isStopped = trouble.at >= 0 && (trouble.forEver ? now >= trouble.at : now === trouble.at);
-      return isStopped
-        ? Promise.reject(Object.assign(new Error('no space'), { code: 'ENOSPC' }))
-        : change(...args);
-    }) as F;
+      if (!isStopped) return change(...args);
+      const [path, bytes] = args as unknown as [string, string | Uint8Array];
+      if (trouble.half && now === trouble.at && (change as unknown) === real.writeFile)
+        await real.writeFile(path, bytes.slice(0, bytes.length / 2));
+      throw Object.assign(new Error('no space'), { code: 'ENOSPC' });
+    }) as unknown as F;
   const { mkdir, writeFile, rename, rm, cp, link } = real;
   const changes = { mkdir, writeFile, rename, rm, cp, link };
   return {
@@ -34,7 +46,7 @@ vi.mock('node:fs/promises', async (original) => {
 let out = '';
 beforeEach(() => {
   out = join(mkdtempSync(join(tmpdir(), 'benchwright-swap-')), 'site');
-  Object.assign(trouble, { asked: 0, at: -1, forEver: false });
+  Object.assign(trouble, { asked: 0, at: -1, forEver: false, half: false });
 });
 afterEach(() => {
   trouble.at = -1;
@@ -200,47 +212,66 @@ function isWhole(edition: string): boolean {
 }
 
 describe('a publish that is stopped', () => {
-  it('killed at any moment leaves no mixture, and the next publish makes it whole', async () => {
-    const changes = await changesOfPublish();
-    expect(changes).toBeGreaterThan(20);
-    for (let at = 0; at < changes; at++) {
-      await prepare();
-      Object.assign(trouble, { asked: 0, at, forEver: true });
-      await writeSite(out, site('two'), both).catch(() => undefined);
-      Object.assign(trouble, { at: -1, forEver: false });
-      expect([at, isWhole('trainees'), isWhole('staff')]).toEqual([at, true, true]);
-      if (lockName in there()) writeFileSync(join(out, lockName), deadProcess);
-      put('trainees-notes.txt', 'beside');
-      await writeSite(out, site('three'), both);
-      const after = there();
-      for (const path of Object.keys(after)) if (path.startsWith(`${lockName}.`)) delete after[path];
-      expect({ at, ...after }).toEqual({
-        at,
-        ...expected('three'),
-        'trainees/handout.pdf': 'a handout',
-        'trainees-notes.txt': 'beside',
-      });
-      rmSync(out, { recursive: true, force: true });
-    }
-  }, 60_000);
+  it.each([
+    ['before a change', false],
+    ['in the middle of a file', true],
+  ])(
+    'killed at any moment, %s, leaves no mixture, and the next publish makes it whole',
+    async (_, half) => {
+      const changes = await changesOfPublish();
+      expect(changes).toBeGreaterThan(20);
+      for (let at = 0; at < changes; at++) {
+        await prepare();
+        Object.assign(trouble, { asked: 0, at, forEver: true, half });
+        await writeSite(out, site('two'), both).catch(() => undefined);
+        Object.assign(trouble, { at: -1, forEver: false });
+        expect([at, isWhole('trainees'), isWhole('staff')]).toEqual([at, true, true]);
+        if (lockName in there()) writeFileSync(join(out, lockName), deadProcess);
+        put('trainees-notes.txt', 'beside');
+        await writeSite(out, site('three'), both);
+        const after = there();
+        for (const path of Object.keys(after)) if (path.startsWith(`${lockName}.`)) delete after[path];
+        expect({ at, ...after }).toEqual({
+          at,
+          ...expected('three'),
+          'trainees/handout.pdf': 'a handout',
+          'trainees-notes.txt': 'beside',
+        });
+        rmSync(out, { recursive: true, force: true });
+      }
+    },
+    60_000,
+  );
 
-  it('with a full disk says so; before the swap the old site stays byte for byte, and nothing is left lying about', async () => {
-    const changes = await changesOfPublish();
-    for (let at = 0; at < changes; at++) {
-      await prepare();
-      const before = there();
-      Object.assign(trouble, { asked: 0, at, forEver: false });
-      const result = await writeSite(out, site('two'), both).catch(
-        (error: NodeJS.ErrnoException) => error.code,
-      );
-      trouble.at = -1;
-      expect([at, isWhole('trainees'), isWhole('staff')]).toEqual([at, true, true]);
-      const untouched = Object.entries(before).every(([path, text]) => there()[path] === text);
-      if (result === 'ENOSPC' && untouched)
-        expect(Object.keys(there()).filter((path) => path.includes('.new/'))).toEqual([]);
-      rmSync(out, { recursive: true, force: true });
-    }
-  }, 60_000);
+  it.each([
+    ['at once', false],
+    ['in the middle of a file', true],
+  ])(
+    'by a full disk, %s, says so; the old site stays byte for byte, or the new one is there, and nothing lies about',
+    async (_, half) => {
+      const changes = await changesOfPublish();
+      for (let at = 0; at < changes; at++) {
+        await prepare();
+        const before = there();
+        Object.assign(trouble, { asked: 0, at, forEver: false, half });
+        const result = await writeSite(out, site('two'), both).catch(
+          (error: NodeJS.ErrnoException) => error.code,
+        );
+        Object.assign(trouble, { at: -1, half: false });
+        expect([at, isWhole('trainees'), isWhole('staff')]).toEqual([at, true, true]);
+        const untouched = Object.entries(before).every(([path, text]) => there()[path] === text);
+        if (result === 'ENOSPC' && untouched)
+          expect(Object.keys(there()).filter((path) => path.includes('.new/'))).toEqual([]);
+        if (lockName in there()) writeFileSync(join(out, lockName), deadProcess);
+        await writeSite(out, site('three'), both);
+        const after = there();
+        for (const path of Object.keys(after)) if (path.startsWith(`${lockName}.`)) delete after[path];
+        expect({ at, ...after }).toEqual({ at, ...expected('three'), 'trainees/handout.pdf': 'a handout' });
+        rmSync(out, { recursive: true, force: true });
+      }
+    },
+    60_000,
+  );
 
   it('keeps what somebody put into the old folder after the kill', async () => {
     await prepare();
@@ -254,5 +285,48 @@ describe('a publish that is stopped', () => {
       'trainees/handout.pdf': 'a handout',
       'trainees/late.txt': 'added a week later',
     });
+  });
+});
+
+describe('a link that somebody put there', () => {
+  const outside = (): string => join(dirname(out), 'outside');
+  beforeEach(() => {
+    mkdirSync(outside());
+    writeFileSync(join(outside(), 'notes.txt'), 'years of work');
+  });
+  const isUntouched = (): void => expect(there(outside())).toEqual({ 'notes.txt': 'years of work' });
+
+  it('in an edition stays the link that it was, and what it leads to is neither copied nor changed', async () => {
+    await writeSite(out, site('one'), both);
+    const links = {
+      'trainees/folder': '../../outside',
+      'trainees/gone': 'nowhere',
+      'staff/notes': join(outside(), 'notes.txt'),
+    };
+    for (const [path, target] of Object.entries(links)) symlinkSync(target, join(out, path));
+    await writeSite(out, site('two'), both);
+    for (const [path, target] of Object.entries(links)) expect(readlinkSync(join(out, path))).toBe(target);
+    expect(there()).toEqual(expected('two'));
+    isUntouched();
+  });
+
+  it('in the place where a page is built does not lead the writing out of the folder', async () => {
+    mkdirSync(out);
+    for (const name of ['.index.html.new', '.trainees.new', '.staff.whole'])
+      symlinkSync(join(outside(), 'notes.txt'), join(out, name));
+    await writeSite(out, site('one'), both);
+    expect(there()).toEqual(expected('one'));
+    isUntouched();
+  });
+
+  it('in place of an edition is replaced, and not what it leads to', async () => {
+    await writeSite(outside(), site('one'), both);
+    const before = there(outside());
+    mkdirSync(out);
+    symlinkSync(join(outside(), 'trainees'), join(out, 'trainees'));
+    await writeSite(out, site('two'), both);
+    expect(lstatSync(join(out, 'trainees')).isDirectory()).toBe(true);
+    expect(there()).toEqual(expected('two'));
+    expect(there(outside())).toEqual(before);
   });
 });

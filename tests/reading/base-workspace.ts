@@ -14,6 +14,7 @@ export const baseFiles: ReadonlyMap<string, Uint8Array> = new Map(
 );
 
 export const guideFile = 'guides/needle-block/guide.md';
+export const moduleFile = 'modules/first-access/module.md';
 export const textOf = (file: string): string => new TextDecoder().decode(baseFiles.get(file));
 
 /** The base with some files in place of its own. */

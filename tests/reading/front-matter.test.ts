@@ -98,3 +98,21 @@ describe('faults beside one another', () => {
     ]);
   });
 });
+
+describe('what nobody sees', () => {
+  it.each(['"a\\u202eb"', '"a\\0b"', '"a\\x07b"', '"\\ud800"', '"a\\u2028b"', '"a\\rb"', '"\\ufeffa"'])(
+    'does not come in by an escape, %s',
+    (text) => {
+      const { diagnostics, workspace } = readGuide(`summary: ${text}\nmaterials: []\nsteps: []\n`);
+      expect(diagnostics.map(({ code, places: [place] }) => [code, place!.line])).toEqual([
+        ['hidden-character', 3],
+      ]);
+      expect('small' in workspace!.guides).toBe(false);
+    },
+  );
+
+  it('is not a line end or a tab', () => {
+    const { diagnostics, workspace } = readGuide('summary: "a\\nb\\tc"\nmaterials: []\nsteps: []\n');
+    expect([diagnostics, workspace!.guides['small']!.summary]).toEqual([[], 'a\nb\tc']);
+  });
+});

@@ -107,6 +107,24 @@ describe('HTML', () => {
   });
 });
 
+describe('what nobody sees', () => {
+  it.each([
+    'a&#x202e;b',
+    '## a&#8238;b',
+    'a&#x2028;b',
+    '[x](https://a&#x2066;b.example)',
+    '![a&#x202e;b](b.jpg "c")',
+  ])('does not come in by an entity, %s', (text) => {
+    expect(codesOf(readGuide(matter, `${text}\n`)).map((code) => code.split('.')[0])).toContain(
+      'hidden-character',
+    );
+  });
+
+  it('is not a hard blank, and not the text of an entity', () => {
+    expect(codesOf(readGuide(matter, '5&nbsp;g, `&#x202e;`, 1&ndash;2\n'))).toEqual([]);
+  });
+});
+
 describe('times and ratios', () => {
   it('stay text: no mark of another dialect eats them', () => {
     const { documents } = readGuide(matter, 'Mix 1:10 at 9:30, see a@b.example and www.a.example.\n');

@@ -4,6 +4,7 @@ import { limits } from '../limits.ts';
 import type { Report } from '../report.ts';
 import { placeAt, placeOfLine, type Source } from '../text/source.ts';
 import { reportEatenText } from './eaten-text.ts';
+import { reportHiddenEscapes } from './hidden-escapes.ts';
 import { reportRefusedYaml } from './refused-yaml.ts';
 import { valuesAndSpans, type Spans } from './values-and-spans.ts';
 import { reportRepeatedKeys, reportSyntax } from './syntax.ts';
@@ -46,8 +47,9 @@ export function readSheet(source: Source, yaml: YamlText, report: Report): Sheet
     reportSyntax(document, source, spot, report) || reportRefusedYaml(document, spot, report);
   if (unreadable) return undefined;
   const eaten = reportEatenText(document, yaml.text, spot, report);
+  const hidden = reportHiddenEscapes(document, spot, report);
   const { values, spans } = valuesAndSpans(document.contents);
-  return { source, values, faulty: repeated || eaten, ...placesIn(spans, source, spot) };
+  return { source, values, faulty: repeated || eaten || hidden, ...placesIn(spans, source, spot) };
 }
 
 /** A stretch of the YAML text as a place of the file. */

@@ -1,5 +1,6 @@
 import type { Place } from '../../core/diagnostic.ts';
 import type { Report } from '../report.ts';
+import { hidden, hiddenIn } from './hidden.ts';
 import { makeSource, placeAt, wholeFile, type Source } from './source.ts';
 
 /**
@@ -58,10 +59,6 @@ function endOfLine(bytes: Uint8Array, from: number): number {
   return at < 0 ? bytes.length : at;
 }
 
-/** Control characters, separators that some editors take for line ends, and what turns the direction of writing. */
-const hidden = /[\0-\x08\x0B-\x1F\x7F-\x9F\u2028\u2029\u202A-\u202E\u2066-\u2069\uFEFF\uFFFE\uFFFF]/g;
-const turnsDirection = /[\u202A-\u202E\u2066-\u2069]/;
-
 /** Reports the first hidden character of each line that has one. */
 function reportHidden(source: Source, report: Report): boolean {
   let lastLine = 0;
@@ -69,12 +66,8 @@ function reportHidden(source: Source, report: Report): boolean {
     const place = placeAt(source, match.index);
     if (place.line === lastLine) continue;
     lastLine = place.line;
-    const variant = turnsDirection.test(match[0]) ? { variant: 'direction' } : {};
     const shown = { ...place, text: place.text.replace(hidden, '\uFFFD') };
-    report({ code: 'hidden-character', ...variant, facts: { character: codePoint(match[0]) } }, shown);
+    report(hiddenIn(match[0])!, shown);
   }
   return lastLine > 0;
 }
-
-const codePoint = (character: string): string =>
-  `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`;

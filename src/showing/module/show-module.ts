@@ -60,7 +60,7 @@ export interface ShownPreparation {
   readonly takes: Shown;
   /** A section of the module's own prose. */
   readonly section?: string;
-  /** A file beside the module. */
+  /** A file beside the module, by the name that it is published under; from publishing, where it is there. */
   readonly file?: string;
   /** The same in words: captions or a transcript, a file too. */
   readonly text?: string;
@@ -127,7 +127,7 @@ function howWellText({ standard, by }: Module['objectives'][number]): string {
 /** What is to be read may be a section of the module's prose, named by its heading in small letters and hyphens. */
 function showPreparation(
   key: string,
-  { kind, what, takes, text }: Module['prepare'][number],
+  { kind, what, takes }: Module['prepare'][number],
   { prose }: Module,
 ): ShownPreparation {
   const section = prose.sections.find((known) => known.slug === what && what !== '' && !isForStaff(known));
@@ -137,8 +137,6 @@ function showPreparation(
     what: shown(`${key}.what`, section ? section.heading : capitalised(what)),
     takes: shown(`${key}.takes`, takes ? showDuration(takes) : ''),
     ...(section ? { section: section.slug } : {}),
-    ...(file === undefined ? {} : { file }),
-    ...(text === undefined ? {} : { text: fileNamed(text) ?? text }),
   };
 }
 

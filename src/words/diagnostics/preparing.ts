@@ -14,6 +14,11 @@ export const preparingFindings: ProblemFamily = {
     says: 'The module “{module}” names the file “{file}”, which is not in the folder {folder}; “{near}” comes near it.',
     write: '{paste}',
   },
+  'module-file-kind-unknown': {
+    says: 'The file {file} is none of the kinds that are handed out to trainees.',
+    why: 'A browser would open it as a page of the site, or few programs could open it. These are handed out: {kinds}.',
+    write: '{key}: …   a film, a sound, captions or a document of one of these kinds',
+  },
   'missing-module-text': {
     says: 'Trainees are to read “{name}”, and the module has no text of that heading.',
     write: 'read: …   one of: {known}',
