@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import type { PlanSettings } from '../../src/core/plan/demand.ts';
@@ -44,6 +45,43 @@ describe('a calendar', () => {
     expect(text).toContain('DESCRIPTION:one\\ntwo\r\n');
     expect(text.match(/^END:VCALENDAR/gm)).toHaveLength(1);
     expect(eventsOf(text)[0]!.description).toBe('one\ntwo');
+  });
+
+  it('whatever an author writes stays within its own property, and comes back', () => {
+    const piece = fc.oneof(
+      fc.constantFrom(
+        '\n',
+        '\nEND:VEVENT\nBEGIN:VEVENT',
+        ';',
+        ',',
+        '\\',
+        '\\n',
+        ':',
+        '"',
+        '\t',
+        ' ',
+        '𝄞',
+        'é',
+        '\u2028',
+      ),
+      fc
+        .string({ unit: 'grapheme', maxLength: 40 })
+        .map((text) => text.replace(/[\0-\x08\x0b-\x1f\x7f]/g, '')),
+    );
+    const text = fc.array(piece, { maxLength: 12 }).map((pieces) => pieces.join(''));
+    fc.assert(
+      fc.property(text, text, text, (name, title, notes) => {
+        const calendar = planIcs([{ ...moment, title, notes }], aProgram({ name }), '2026-11-25');
+        expect(calendar.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
+        const lines = calendar.split('\r\n');
+        expect(lines.filter((line) => new TextEncoder().encode(line).length > 75)).toEqual([]);
+        expect(lines.filter((line) => /^(BEGIN|END):/.test(line))).toHaveLength(4);
+        const events = eventsOf(calendar);
+        expect(events).toHaveLength(1);
+        expect(events[0]!.summary ?? '').toBe(title);
+        expect(events[0]!.description ?? '').toBe(notes);
+      }),
+    );
   });
 
   it('stamps every event with the day of the plan, and asks no clock (3.8.7.2)', () => {

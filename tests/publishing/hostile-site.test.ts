@@ -1,15 +1,16 @@
+import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { makeSite, type Files } from '../../src/publishing/site.ts';
 import { safeFileName } from '../../src/publishing/paths.ts';
 import { moduleFileKinds } from '../../src/checks/module-file-kind.ts';
 import { findingsOf } from '../cases/workspace-of-case.ts';
-import { baseFiles, moduleFile, readWith, textOf } from '../reading/base-workspace.ts';
+import { baseFiles, guideFile, moduleFile, readWith, textOf } from '../reading/base-workspace.ts';
 import { today } from './demo-site.ts';
 import { decoded, lettersOf, pagesOf, tagsOf } from './html.ts';
 
 /*
- * A module written to break out: of its own page, of its data for search engines, of its folder. Each text says what
- * would happen if it were taken for anything but text.
+ * A guide and a module written to break out: of their pages, of their data for search engines, of their tables, of their
+ * folder. Each text says what would happen if it were taken for anything but text.
  */
 
 const evil = `</script><script>globalThis.canary=1</script><img src=x onerror=alert(1)>"'&#x3c;b&gt;`;
@@ -35,6 +36,24 @@ const handedOut = [
   ...['far-example-x.mp4', 'https-far-example-x.mp4', 'javascript-x.mp4'],
 ];
 
+const formula = '=HYPERLINK("https://far.example");=1+1';
+
+/** Names of the base that begin as formulas do, and a guide with a title that closes a script. */
+function hostileNames(): Record<string, string> {
+  const named = (file: string, name: string, put: string) => ({
+    [file]: textOf(file).replace(`name: ${name}`, `name: ${JSON.stringify(put)}`),
+  });
+  return {
+    ...named('materials/gelatin-powder.yaml', 'Gelatin powder', formula),
+    ...named('materials/label.yaml', 'Label', '+label;@x'),
+    ...named('materials/rubber-tube.yaml', 'Rubber tube, 6 mm', '-tube, 6 mm'),
+    ...named('program.yaml', 'a craft shop', '@shop'),
+    [guideFile]: textOf(guideFile)
+      .replace('title: Ultrasound needle block', `title: ${quoted}`)
+      .replace('name: Shallow vessel', `name: ${quoted}`),
+  };
+}
+
 function hostileModule(): string {
   const prepare = named.flatMap((file) => [
     `  - read: ${JSON.stringify(file)}`,
@@ -48,29 +67,37 @@ function hostileModule(): string {
     .replace('privacy: Scores stay with your supervisor.', `privacy: ${quoted}`)
     .replace('does: keep', `does: 'keep </script><script>canary=1</script>`)
     .replace('enters the vessel\n    standard', "enters the vessel'\n    standard")
-    .replace('name: Needling', `name: ${quoted}`)
+    .replace('name: Needling', `name: ${JSON.stringify(formula)}`)
     .replace('meanwhile: [Watch, and say what you see.]', `meanwhile: [${quoted}]`)
     .replace('says: The tip is in view until it enters the vessel', `says: ${quoted}`)
     .replace('ask: Where is the needle seen best?', `ask: ${quoted}`);
 }
 
+const ownPages = ['modules/first-access/index.html', 'guides/needle-block/index.html'];
+
 let site: Files = new Map();
 let pages: ReturnType<typeof pagesOf> = [];
 beforeAll(() => {
   const beside = named.map((file) => [`modules/first-access/${file.replace('./con', 'con')}`, page] as const);
-  const workspace = readWith({ ...Object.fromEntries(beside), [moduleFile]: hostileModule() });
+  const workspace = readWith({
+    ...Object.fromEntries(beside),
+    ...hostileNames(),
+    [moduleFile]: hostileModule(),
+  });
   const errors = workspace.diagnostics.filter(({ code }) => code !== 'file-misplaced');
   expect(errors).toEqual([]);
   const made = makeSite({ read: workspace, pictures: new Map(), today, shipped: new Map() });
   if ('refused' in made) throw new Error(JSON.stringify(made.refused));
   site = made;
-  pages = pagesOf(site).filter(([path]) => path.includes('/modules/'));
+  pages = pagesOf(site);
 }, 60_000);
 
-describe('a module written to break out', () => {
+describe('a guide and a module written to break out', () => {
   it('has its texts on its pages, and in them nothing but letters', () => {
-    expect(pages.length).toBeGreaterThan(8);
-    for (const path of ['trainees', 'staff'].map((edition) => `${edition}/modules/first-access/index.html`)) {
+    expect(pages.filter(([path]) => path.includes('/modules/')).length).toBeGreaterThan(8);
+    for (const path of ['trainees', 'staff'].flatMap((edition) =>
+      ownPages.map((page) => `${edition}/${page}`),
+    )) {
       const html = new TextDecoder().decode(site.get(path));
       expect(lettersOf(html)).toContain('globalThis.canary=1');
     }
@@ -96,10 +123,36 @@ describe('a module written to break out', () => {
   });
 
   it('stays in its data for search engines what it was, letter for letter', () => {
-    const html = new TextDecoder().decode(site.get('trainees/modules/first-access/index.html'));
-    const [, data] = /<script type="application\/ld\+json">([\s\S]*?)<\/script>/.exec(html)!;
-    const { '@graph': graph } = JSON.parse(data!) as { '@graph': Record<string, unknown>[] };
-    expect(graph[0]!['name']).toBe(evil);
+    for (const page of ownPages) {
+      const html = new TextDecoder().decode(site.get(`trainees/${page}`));
+      const [, data] = /<script type="application\/ld\+json">([\s\S]*?)<\/script>/.exec(html)!;
+      const read = JSON.parse(data!) as { name?: string; '@graph'?: { name: string }[] };
+      expect([page, read.name ?? read['@graph']![0]!.name]).toEqual([page, expect.stringContaining(evil)]);
+    }
+  });
+
+  it('begins no cell of any table as a formula begins, whatever parts the cells', () => {
+    const tables = [...site].filter(([path]) => path.endsWith('.csv'));
+    const kinds = [
+      'shopping',
+      'days',
+      'timetable',
+      'score-sheet',
+      'survey-before',
+      'survey-after',
+      'hazards',
+    ];
+    const names = new Set(tables.map(([path]) => path.replace(/.*\/|\.csv$/g, '')));
+    expect([...names].sort()).toEqual([...kinds].sort());
+    const texts = tables.map(([path, bytes]) => [path, new TextDecoder().decode(bytes)] as const);
+    for (const name of ['shopping', 'timetable', 'hazards'])
+      expect(texts.find(([path]) => path.endsWith(`${name}.csv`))![1]).toMatch(/'[=+@-]/);
+    const begins = /^["\s]*(?:[=+@]|-(?!\d+(\.\d+)?$))/;
+    const formulas = texts.flatMap(([path, text]) => {
+      const cells = [...(parse(text, { bom: true }) as string[][]).flat(), ...text.split(/[;\t\r\n]/)];
+      return cells.filter((cell) => begins.test(cell)).map((cell) => `${path}: ${cell}`);
+    });
+    expect(formulas).toEqual([]);
   });
 
   it('leads from no page to what runs or to another place', () => {
