@@ -40,7 +40,7 @@ interface For {
 
 function readJudged(file: string, bytes: Uint8Array, of: For): Judged | undefined {
   const { scoring, pass, report } = of;
-  const source = decode(file, bytes, limits.markdownBytes, report);
+  const source = decode(file, bytes, limits.tableBytes, report);
   const table = source && readTable(source, report);
   const judged = table && areColumnsRight(table, of) ? valuesOf(table, of) : undefined;
   if (!judged || passMarkOf(scoring, { ...pass, judged })) return judged;

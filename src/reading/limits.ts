@@ -14,6 +14,10 @@ export const limits = {
   tableColumns: 100,
   /** How long one Markdown file may take to parse, by the count of what is in it. */
   parsingSeconds: 5,
+  /** Bytes of a table of judges: 64 kB. */
+  tableBytes: 64_000,
+  /** People in the cohort of a module, of all kinds. */
+  people: 1000,
   /** Guides in a workspace. */
   guides: 10_000,
   /** Folders in folders. */

@@ -1,5 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, it } from 'vitest';
+
+const root = new URL('../../', import.meta.url);
 
 interface LockedPackage {
   readonly version?: string;
@@ -18,7 +21,9 @@ const mayRunScripts = ['esbuild', 'fsevents'];
 
 it('every package of the lock file has an integrity and no download address', () => {
   expect(locked.length).toBeGreaterThan(50);
-  expect(locked.filter(([, entry]) => !entry.integrity).map(([path]) => path)).toEqual([]);
+  expect(locked.filter(([, entry]) => !entry.integrity?.startsWith('sha512-')).map(([path]) => path)).toEqual(
+    [],
+  );
   expect(locked.filter(([, entry]) => entry.resolved).map(([path]) => path)).toEqual([]);
 });
 
@@ -27,3 +32,23 @@ it('no package runs a script at install but those listed', () => {
   const unknown = scripted.filter(([path]) => !mayRunScripts.some((name) => path.endsWith(`/${name}`)));
   expect(unknown.map(([path]) => path)).toEqual([]);
 });
+
+it('the program runs no script where it is installed, and uses every package that it brings', () => {
+  const { scripts, dependencies } = JSON.parse(readFileSync(new URL('package.json', root), 'utf8')) as {
+    scripts: Record<string, string>;
+    dependencies: Record<string, string>;
+  };
+  const atInstall = ['preinstall', 'install', 'postinstall', 'preprepare', 'prepare', 'postprepare'];
+  expect(Object.keys(scripts).filter((name) => atInstall.includes(name))).toEqual([]);
+  const sources = ['src', 'templates', '.config'].map(textsBelow).join('\n');
+  const unused = Object.keys(dependencies).filter(
+    (name) => !sources.includes(name.replace('@fontsource-variable/', '')),
+  );
+  expect(unused).toEqual([]);
+});
+
+function textsBelow(folder: string): string {
+  const entries = readdirSync(new URL(folder, root), { recursive: true, withFileTypes: true });
+  const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+  return files.map((file) => readFileSync(file, 'utf8')).join('\n');
+}

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checks, runChecks } from '../../src/checks/checks.ts';
+import { moduleFileKinds } from '../../src/checks/module-file-kind.ts';
 import type { Gravity } from '../../src/core/diagnostic.ts';
+import { limits } from '../../src/reading/limits.ts';
 import { read } from '../../src/reading/read.ts';
 import { controlWords } from '../../src/words/controls.ts';
 import { scriptWords, scriptWordsOfNone } from '../../src/words/script.ts';
@@ -86,5 +88,35 @@ describe('the page on what is checked', () => {
       return !text.endsWith(ends[gravity]) || text === ends[gravity];
     });
     expect(wrong.map(({ code }) => code)).toEqual([]);
+  });
+});
+
+describe('the page on what is trusted', () => {
+  const read = (name: string) =>
+    readFileSync(new URL(`../../content/manual/${name}`, import.meta.url), 'utf8');
+
+  it('names every kind of link that is let through, and the page on modules every kind of file', () => {
+    const [row] = /^\| links .*$/m.exec(read('what-is-trusted.md'))!;
+    for (const kind of ['http', 'https', 'mailto', 'tel']) expect(row).toContain(kind);
+    const modules = read('writing-a-module.md');
+    expect(moduleFileKinds.filter((kind) => !modules.includes(kind.toUpperCase()))).toEqual([]);
+  });
+
+  it('leads to limits that are those of the program', () => {
+    const rows = {
+      'a Markdown file': `${limits.markdownBytes / 1_000_000} MB`,
+      'its front matter': `${limits.frontMatterBytes / 1000} kB`,
+      'nesting of lists and quotes': String(limits.nesting),
+      'columns of a table': String(limits.tableColumns),
+      'a photo or a drawing': `${limits.fileBytes / 1_000_000} MB`,
+      'a photo, across times down': `${limits.photoPoints / 1_000_000} million points`,
+      'a table of judges': `${limits.tableBytes / 1000} kB`,
+      'people in a module': limits.people.toLocaleString('en'),
+      'guides in a workspace': limits.guides.toLocaleString('en'),
+    };
+    const page = read('limits.md');
+    const missing = Object.entries(rows).filter(([what, most]) => !page.includes(`| ${what} | ${most} |`));
+    expect(missing).toEqual([]);
+    expect(read('what-is-trusted.md')).toContain('(limits.md)');
   });
 });

@@ -1,4 +1,7 @@
+import { spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -113,6 +116,70 @@ describe('what leads out of the workspace is not followed', () => {
     expect(await told()).toEqual(['file-refused.outside guides/pad/guide.md']);
     expect((await readFolder(folder)).unread).toEqual(['guides/pad']);
   });
+});
+
+describe('what lies beside a module', () => {
+  const matter = (more: string) =>
+    `---\ntitle: First\nobjectives: []\ncohort:\n  people: [{ id: trainees, count: 4 }]\n${more}---\n`;
+
+  it('is taken from its own folder alone: no link, way up or absolute path leads to another file', async () => {
+    writeFileSync(join(outside, 'secret.mp4'), 'secret');
+    const names = ['film.mp4', '../../../secret.mp4', join(outside, 'secret.mp4'), '../second/film.mp4'];
+    const prepare = names.map((name) => `  - { watch: ${JSON.stringify(name)}, text: words.vtt }\n`).join('');
+    write('modules/first/module.md', matter(`prepare:\n${prepare}`));
+    write('modules/second/module.md', matter(''));
+    write('modules/second/film.mp4', 'of the second');
+    symlinkSync(join(outside, 'secret.mp4'), join(folder, 'modules/first/film.mp4'));
+    symlinkSync('../second/film.mp4', join(folder, 'modules/first/words.vtt'));
+    expect(await told()).toEqual(['file-refused.outside modules/first/film.mp4']);
+    const { files } = await readFolder(folder);
+    expect(Object.keys(files).sort()).toEqual(['modules/first/words.vtt', 'modules/second/film.mp4']);
+    expect(JSON.stringify(Object.values(files).map((bytes) => Buffer.from(bytes).toString()))).not.toContain(
+      'secret',
+    );
+  });
+
+  it('may be a table of judges, but not one that a link brings from outside', async () => {
+    writeFileSync(join(outside, 'judges.csv'), 'judge,a\nj,0.5\n');
+    const pass = '{ method: angoff, judges: judges.csv, on: 2026-10-01 }';
+    const scoring = `scoring:\n  items: [{ id: a, says: A, weight: 1, critical: no, objectives: [] }]\n  pass: ${pass}\n`;
+    write('modules/first/module.md', matter(scoring));
+    symlinkSync(join(outside, 'judges.csv'), join(folder, 'modules/first/judges.csv'));
+    expect(await told()).toEqual(['file-refused.outside modules/first/judges.csv']);
+    const { scoring: read } = (await readFolder(folder)).workspace!.modules['first']!;
+    expect(read!.pass).not.toHaveProperty('judged');
+  });
+
+  it('is a regular file: no device, pipe or socket is opened, and none keeps the reading waiting', async () => {
+    write('modules/first/module.md', matter(''));
+    symlinkSync('/dev/zero', join(folder, 'modules/first/film.mp4'));
+    expect(spawnSync('mkfifo', [join(folder, 'modules/first/judges.csv')]).status).toBe(0);
+    const socket = createServer().listen(join(folder, 'modules/first/talk.mp4'));
+    await once(socket, 'listening');
+    expect(await told()).toEqual([
+      'file-refused.outside modules/first/film.mp4',
+      'file-refused.not-a-file modules/first/judges.csv',
+      'file-refused.not-a-file modules/first/talk.mp4',
+    ]);
+    socket.close();
+  });
+
+  it('may differ from another by its capitals alone, or have the longest name that a disk takes', async () => {
+    write('modules/first/module.md', matter(''));
+    const names = ['Film.mp4', 'film.mp4', `${'x'.repeat(251)}.mp4`, 'con.mp4', 'a\\b.mp4', '%2e%2e%2fc.mp4'];
+    for (const name of names) write(`modules/first/${name}`, name);
+    expect(await told()).toEqual([]);
+    const { files } = await readFolder(folder);
+    expect(Object.keys(files).sort()).toEqual(names.map((name) => `modules/first/${name}`).sort());
+  });
+});
+
+it('folders in folders without end are passed over, and those before them are read', async () => {
+  write(`guides/pad/${'a/'.repeat(15)}near.jpg`, 'x');
+  write(`guides/pad/${'a/'.repeat(60)}far.jpg`, 'x');
+  expect([...(await loadFolder(folder)).files.keys()].filter((file) => file.endsWith('.jpg'))).toEqual([
+    `guides/pad/${'a/'.repeat(15)}near.jpg`,
+  ]);
 });
 
 it('a file of more than 20 MB is not read', async () => {

@@ -115,6 +115,16 @@ describe('a table', () => {
     expect(text.slice(from, to)).toBe('0.7');
   });
 
+  it('of more than 64 kB is refused, and one of nearly that is read at once', () => {
+    const rows = (count: number) => `person,ready,points\n${'é,yes,1\n'.repeat(count)}`;
+    expect(read('contrasting-groups', rows(8000)).found.map(({ code }) => code)).toEqual(['file-too-large']);
+    const began = performance.now();
+    expect(read('contrasting-groups', rows(7000)).found.map(({ code }) => code)).toContain(
+      'judges-row-twice',
+    );
+    expect(performance.now() - began).toBeLessThan(10_000);
+  });
+
   it('without anything in it is none', () => {
     expect(cellsOf('').table).toBeUndefined();
     expect(cellsOf('\n\n').table).toBeUndefined();

@@ -11,6 +11,7 @@ import {
 } from '../../core/model/module.ts';
 import type { Prose } from '../../core/model/prose.ts';
 import { readCount } from '../../core/quantity/read.ts';
+import { limits } from '../limits.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { moduleShape, type ModuleShape } from '../shape/module-shape.ts';
 import {
@@ -119,10 +120,15 @@ function readNotices(from: Written<ModuleShape>): Notices {
 
 function readCohort(from: Written<ModuleShape>): Cohort {
   const cohort = field(from, 'cohort');
+  const written = field(cohort, 'people');
+  const people = items(written).map(readPeople);
+  const all = people.reduce((sum, { count }) => sum + count, 0);
+  if (written && all > limits.people)
+    refuse(written, { code: 'people-too-many', facts: { all: String(all), most: String(limits.people) } });
   return given<Cohort>({
     ratio: read(cohort, 'ratio', readCount),
     group: read(cohort, 'group', readCount),
-    people: items(field(cohort, 'people')).map(readPeople),
+    people,
     instructors: read(cohort, 'instructors', readCount),
   });
 }

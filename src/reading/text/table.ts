@@ -73,7 +73,7 @@ function offsetsIn(text: string): (bytes: number) => number {
   let [atBytes, atLetters] = [0, 0];
   return (upTo) => {
     atLetters += decoder.decode(bytes.subarray(atBytes, upTo)).length;
-    atBytes = upTo;
+    atBytes = Math.max(atBytes, upTo);
     return atLetters;
   };
 }

@@ -79,6 +79,11 @@ export const wordProblems: ProblemFamily = {
     says: 'The {what} is 0, and at least one is needed to make anything.',
     write: '{key}: 1',
   },
+  'people-too-many': {
+    says: 'The module counts {all} people, and is planned for {most} at most.',
+    why: 'A session of so many is held several times.',
+    write: 'count: …   those of one session',
+  },
   'places-unreadable': {
     says: 'The {what} is “{text}”, and not a number of places.',
     write: '{put}1   for each model; or 1 a run',
