@@ -1,4 +1,3 @@
-import { fileNamed } from '../../core/model/file-named.ts';
 import { isForStaff } from '../../core/model/for-staff.ts';
 import type { Module, Question } from '../../core/model/module.ts';
 import type { Duration } from '../../core/model/values.ts';
@@ -131,7 +130,6 @@ function showPreparation(
   { prose }: Module,
 ): ShownPreparation {
   const section = prose.sections.find((known) => known.slug === what && what !== '' && !isForStaff(known));
-  const file = fileNamed(what);
   return {
     kind: shown(`${key}.kind`, words.trainee.kinds[kind]),
     what: shown(`${key}.what`, section ? section.heading : capitalised(what)),
