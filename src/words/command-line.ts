@@ -178,13 +178,13 @@ export const optionWords = {
   group: {
     takes: 'N',
     does: 'of the calendar of a module: when that group is where, without the building; else as instructors see it',
-    wants: 'the number of a group, a whole number from 1 to 10,000',
+    wants: 'the number of a group, a whole number from 1 to 1,000',
   },
   help: { does: 'what the command can do' },
   instructors: {
     takes: 'N',
     does: 'of a module: instructors that are there; else as many as it says',
-    wants: 'a whole number from 0 to 10,000',
+    wants: 'a whole number from 0 to 1,000',
   },
   list: {
     takes: 'NAME',
@@ -206,7 +206,7 @@ export const optionWords = {
   people: {
     takes: 'KIND=N',
     does: 'of a module: how many come of each kind of people, with commas between; else as many as it says',
-    wants: 'kinds of people, each once and with a whole number up to 10,000: trainees=20,seniors=2',
+    wants: 'kinds of people, each once and with a whole number up to 1,000: trainees=20,seniors=2',
   },
   'ready-by': {
     takes: 'TIME',

@@ -2,7 +2,7 @@
 export const sessionFieldWords = {
   heading: 'For your people',
   says: 'Change a number: groups, timetable and models follow.',
-  peopleHelp: 'A whole number from 0 to 10,000.',
+  peopleHelp: 'A whole number from 0 to 1,000.',
   instructors: 'Instructors',
   begins: 'Begins',
   beginsHelp: 'A day and a time; empty for minutes from the beginning and a plan of the reference week.',

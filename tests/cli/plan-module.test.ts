@@ -279,7 +279,7 @@ describe('a call for a module that cannot be followed says why', () => {
     [['--people', 'trainees=2,trainees=3'], '--people takes kinds of people'],
     [['--people', 'trainees=2', '--people', 'trainees=3'], '--people takes kinds of people'],
     [['--people'], '--people takes kinds of people'],
-    [['--instructors', '10001'], '--instructors takes a whole number from 0 to 10,000, and not “10001”.'],
+    [['--instructors', '1001'], '--instructors takes a whole number from 0 to 1,000, and not “1001”.'],
     [['--batch', '3'], 'first-knots is a module: how many models it takes follows from its people.'],
     [['--group', '1'], '--group chooses the calendar of one group, and the format is text.'],
     [['--group', '0', '--format', 'ics'], '--group takes the number of a group'],

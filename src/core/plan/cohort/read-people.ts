@@ -1,10 +1,10 @@
 import { wholeNumber, type OptionReader } from '../demand/read-option.ts';
 
 /** How many come of one kind of people, or to instruct. */
-export const readHeads = wholeNumber(0, 10_000);
+export const readHeads = wholeNumber(0, 1000);
 
 /** One of the groups, from 1. */
-export const readGroup = wholeNumber(1, 10_000);
+export const readGroup = wholeNumber(1, 1000);
 
 /**
  * How many come of each kind of people, as readers write it.
