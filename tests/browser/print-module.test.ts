@@ -19,15 +19,17 @@ await inChromium('the printed sheets of a module', (browser) => {
   beforeAll(async () => {
     const { workspace } = await readDemo();
     const module = workspace!.modules[id]!;
-    const people = { people: { trainees: 21 } };
-    const { cohort } = sessionQuestion(module, workspace!, people, { today });
-    const { files } = printModule({ module, cohort }, workspace!, today, 'A4');
+    const shipped = await shippedNow();
     folder = mkdtempSync(join(tmpdir(), 'benchwright-module-'));
-    writeAll(folder, new Map([...(await shippedNow()), ...files]));
+    for (const trainees of [18, 21]) {
+      const { cohort } = sessionQuestion(module, workspace!, { people: { trainees } }, { today });
+      const { files } = printModule({ module, cohort }, workspace!, today, 'A4');
+      writeAll(join(folder, String(trainees)), new Map([...shipped, ...files]));
+    }
   }, 120_000);
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
-  const address = (sheet: string): string =>
-    `${pathToFileURL(folder).href}/modules/${id}/${sheet}/index.html`;
+  const address = (sheet: string, trainees = 18): string =>
+    `${pathToFileURL(folder).href}/${trainees}/modules/${id}/${sheet}/index.html`;
   const textOf = (page: { readonly text: string }): string => page.text.replace(/\s+/g, ' ');
 
   describe.each(papers)('on %s', (paper) => {
@@ -50,7 +52,7 @@ await inChromium('the printed sheets of a module', (browser) => {
     });
 
     it('have the timetable of the people who come, with the place to rest', async () => {
-      const { pages } = await pdf(address('timetable'), { paper });
+      const { pages } = await pdf(address('timetable', 21), { paper });
       const text = textOf(pages[0]!);
       for (const word of ['Round 5', 'Group 5', 'Rest']) expect(text).toContain(word);
     });

@@ -38,14 +38,16 @@ async function follow(
   { engine, data }: Loaded,
 ): Promise<string | undefined> {
   const { settings, unread } = engine.settingsFrom(page.location.search, data);
-  if (unread.length > 0) return unreadText(unread);
+  const taken = asked.filter(([name]) => !unread.some(({ key }) => key === name));
+  const leftOut = unread.length > 0 ? [unreadText(unread)] : [];
+  if (taken.length === 0) return leftOut.join('');
   const slices = pageSlices();
   const answer = await toItsEnd(engine.answeringFirst(data, settings), slices);
   if ('refused' in answer) return answer.refused.join(' ');
   await toItsEnd(refreshing(page, partsOf(answer), engine.figures), slices);
   setMargin(page, sheet, answer.plan.lines[0]!.models.text);
-  const list = asked.map(([name, text]) => `${name} ${text}`).join('; ');
-  say(sheet, words.set.replace('{settings}', list), false);
+  const list = taken.map(([name, text]) => `${name} ${text}`).join('; ');
+  say(sheet, [words.set.replace('{settings}', list), ...leftOut].join(' '), false);
   return undefined;
 }
 
