@@ -1,6 +1,7 @@
+import type { ShownCare } from '../src/showing/show-in-use.ts';
 import { pageWords } from '../src/words/pages.ts';
 import type { GuideView } from './guide-page.tsx';
-import type { Content } from './page.tsx';
+import type { Content, Markup } from './page.tsx';
 import { part } from './part.tsx';
 import { isSaid, shows, where } from './place.ts';
 
@@ -18,20 +19,25 @@ export function guideInUse({ guide: { inUse }, line }: GuideView): Content {
           </dd>
         </div>
       ))}
-      {inUse.map(({ name, takes, says }) => (
-        <div>
-          <dt>
-            <span {...shows(name)} />
-            {isSaid(takes) ? <span class="takes" {...shows(takes)} /> : null}
-          </dt>
-          <dd>
-            {says.map((text) => (
-              <p {...shows(text)} />
-            ))}
-          </dd>
-        </div>
-      ))}
+      {inUse.map(careRow)}
     </dl>
   );
   return part('in-use', pageWords.guide.inUse, content);
+}
+
+/** One thing to do in the life of a model: when, how long it takes, what it is. */
+export function careRow({ name, takes, says }: ShownCare): Markup {
+  return (
+    <div>
+      <dt>
+        <span {...shows(name)} />
+        {isSaid(takes) ? <span class="takes" {...shows(takes)} /> : null}
+      </dt>
+      <dd>
+        {says.map((text) => (
+          <p {...shows(text)} />
+        ))}
+      </dd>
+    </div>
+  );
 }

@@ -1,6 +1,7 @@
 import type { ShownLife } from '../src/showing/session/show-lives.ts';
 import type { ShownSession } from '../src/showing/session/shown-session.ts';
 import { sessionWords } from '../src/words/session.ts';
+import { careRow } from './guide-in-use.tsx';
 import type { Content, Markup } from './page.tsx';
 import { part } from './part.tsx';
 import { isSaid, shows } from './place.ts';
@@ -24,21 +25,7 @@ function life({ name, care, perUse }: ShownLife): Markup {
   return (
     <div>
       <h3 {...shows(name)} />
-      <dl class="care">
-        {care.map(({ name: when, takes, says }) => (
-          <div>
-            <dt>
-              <span {...shows(when)} />
-              {isSaid(takes) ? <span class="takes" {...shows(takes)} /> : null}
-            </dt>
-            <dd>
-              {says.map((text) => (
-                <p {...shows(text)} />
-              ))}
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <dl class="care">{care.map(careRow)}</dl>
       {isSaid(perUse) ? <p {...shows(perUse)} /> : null}
     </div>
   );

@@ -1,7 +1,7 @@
 import { cohortOf } from '../core/plan/cohort/cohort.ts';
 import type { TimedItem } from '../core/plan/cohort/agenda.ts';
 import type { Module } from '../core/model/module.ts';
-import { minutesUp, secondsOf } from '../core/time/minutes.ts';
+import { minutesOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, ModuleRead } from './context.ts';
 import { quoted, timeText } from './written.ts';
@@ -46,7 +46,7 @@ function ofCircuit(
 ): readonly Finding[] {
   if (!item.turns || takes === undefined || takes === 'the rest') return [];
   const computed = item.end - item.start;
-  const stated = minutesUp(secondsOf(takes));
+  const stated = minutesOf(takes);
   if (stated === computed) return [];
   const facts = { item: id, stated: timeText(stated), computed: timeText(computed), rounds: rounds(item) };
   const places = [read.place('session', 'agenda', index, 'takes')] as const;

@@ -79,7 +79,7 @@ export interface ToCheck {
   readonly origins: Origins;
   /** Present but not readable: `materials/felt`. */
   readonly unread: readonly string[];
-  /** Photos and drawings beside the guides, by path below the workspace. */
+  /** All that lies beside guides and modules: photos, drawings, films, tables, by path below the workspace. */
   readonly files: Readonly<Record<string, Uint8Array>>;
   readonly today: IsoDate;
   /** Ids of the guides whose stated figures are compared with a plan; all where left out. */

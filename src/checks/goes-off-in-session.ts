@@ -1,7 +1,7 @@
 import type { Guide } from '../core/model/guide.ts';
 import type { Session } from '../core/model/module.ts';
 import { limitMinutes } from '../core/plan/time/clock.ts';
-import { minutesUp, secondsOf } from '../core/time/minutes.ts';
+import { minutesOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, ModuleRead } from './context.ts';
 import { written } from './written.ts';
@@ -28,7 +28,7 @@ function ofModule(
   return uses.flatMap(({ guide: id, i, j }): readonly Finding[] => {
     const guide = workspace.guides[id];
     const longest = guide && longestKeeping(guide);
-    if (!longest || longest.minutes >= minutesUp(secondsOf(booked))) return [];
+    if (!longest || longest.minutes >= minutesOf(booked)) return [];
     const at = origins.at(`guides/${id}/keeps/${longest.index}/for`);
     const bookedAt = place('session', 'booked');
     const facts = { guide: guide.title, keeps: written(at), booked: written(bookedAt) };

@@ -3,7 +3,7 @@ import type { Station } from '../core/model/module.ts';
 import type { Duration } from '../core/model/values.ts';
 import { cohortOf } from '../core/plan/cohort/cohort.ts';
 import type { Turns } from '../core/plan/cohort/turns.ts';
-import { minutesUp, secondsOf } from '../core/time/minutes.ts';
+import { minutesOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, ModuleRead } from './context.ts';
 import { timeText } from './written.ts';
@@ -29,13 +29,13 @@ function ofCircuit(
   if (stationOf.length < 2) return [];
   return read.module.stations.flatMap((station, i) =>
     (stations.includes(station.id) ? resetsOf(read, station, i, context) : [])
-      .filter(({ takes }) => minutesUp(secondsOf(takes)) > changeOver)
+      .filter(({ takes }) => minutesOf(takes) > changeOver)
       .map(({ takes, at, guide }) => ({
         variant: guide === undefined ? undefined : 'guide',
         places: [read.place('stations', i, 'change-over'), at] as const,
         facts: {
           station: station.id,
-          reset: timeText(minutesUp(secondsOf(takes))),
+          reset: timeText(minutesOf(takes)),
           changeOver: timeText(changeOver),
           guide: guide ?? '',
         },

@@ -1,6 +1,6 @@
 import type { WorkingHours } from '../core/model/program.ts';
 import type { PlannedSchedule } from '../core/plan/result.ts';
-import { minutesUp, secondsOf } from '../core/time/minutes.ts';
+import { minutesOf } from '../core/time/minutes.ts';
 import { addWorkingDays } from '../core/time/working-hours.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';
@@ -18,7 +18,7 @@ function ofGuide({ guide, place }: GuideRead, { workspace, planOf }: Context): r
   const stated = guide.states?.readyIn;
   const schedule = planOf(guide)?.schedule;
   if (!stated || !schedule || 'none' in schedule) return [];
-  const [minutes, { buildTime }] = [minutesUp(secondsOf(stated)), schedule];
+  const [minutes, { buildTime }] = [minutesOf(stated), schedule];
   const isLong = minutes > buildTime + workingDayAfter(schedule, workspace.program.work);
   if (minutes >= buildTime && !isLong) return [];
   const at = place('states', 'ready-in');

@@ -1,8 +1,8 @@
-import { inCurrency, roundMoney } from '../core/money/money.ts';
+import { inCurrency } from '../core/money/money.ts';
 import { exact } from '../core/quantity/exact.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';
-import { written } from './written.ts';
+import { moneyText, written } from './written.ts';
 
 /** How far a stated figure may be off: a tenth. */
 const [low, high] = [exact('9/10'), exact('11/10')];
@@ -26,7 +26,7 @@ function ofGuide(
   const used = cost.each[0]!.used;
   if (!least || !most || (used.gte(least.mul(low)) && used.lte(most.mul(high)))) return [];
   const at = place('states', 'used-each');
-  const computed = `${roundMoney(used, program.minorDigits[program.currency]!, 'half-up')} ${program.currency}`;
+  const computed = moneyText(used, program);
   return [
     {
       places: [at],

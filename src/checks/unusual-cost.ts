@@ -1,6 +1,7 @@
-import { inCurrency, roundMoney } from '../core/money/money.ts';
+import { inCurrency } from '../core/money/money.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';
+import { moneyText } from './written.ts';
 
 /**
  * What materials of published models for practice come to: a sewing pad of leather and sponge, and the dearest of six
@@ -31,7 +32,7 @@ function ofGuide(
   if (!cost?.complete || !least || !most) return [];
   const { used } = cost.each[0]!;
   if (used.gte(least) && used.lte(most)) return [];
-  const shown = `${roundMoney(used, program.minorDigits[program.currency]!, 'half-up')} ${program.currency}`;
+  const shown = moneyText(used, program);
   const facts = { guide: guide.title, used: shown, least: '0.41 USD', most: '29.76 USD' };
   return [{ variant: used.lt(least) ? 'low' : 'high', places: [place('states')], facts }];
 }

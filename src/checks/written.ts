@@ -1,6 +1,8 @@
 import type { Place } from '../core/diagnostic.ts';
+import type { Program } from '../core/model/program.ts';
 import type { Rational } from '../core/model/values.ts';
-import { exact, exactText } from '../core/quantity/exact.ts';
+import { roundMoney } from '../core/money/money.ts';
+import { type Exact, exact, exactText } from '../core/quantity/exact.ts';
 
 /** What stands at a place, in its author's own spelling, without quotes round it. */
 export function written({ text, column, length }: Place): string {
@@ -30,4 +32,12 @@ export function durationText(seconds: Rational): string {
 /** Names in quotes with commas: “Weigh out”, “Pour”. */
 export function quoted(names: readonly string[]): string {
   return names.map((name) => `“${name}”`).join(', ');
+}
+
+/** A sum in the program's currency, rounded to what can be paid: "7.35 GBP". */
+export function moneyText(
+  sum: Exact,
+  { currency, minorDigits }: Pick<Program, 'currency' | 'minorDigits'>,
+): string {
+  return `${roundMoney(sum, minorDigits[currency]!, 'half-up')} ${currency}`;
 }

@@ -1,5 +1,6 @@
 import { check, readWorkspace } from '../index.ts';
 import type { Diagnostic } from '../core/diagnostic.ts';
+import { guidesOfModule } from '../core/model/guides-of-module.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
@@ -114,8 +115,8 @@ function faultsOf(
 
 /** The guides whose models a module's stations use. */
 function guidesOf(module: string, workspace: Workspace | undefined): readonly string[] {
-  const stations = workspace?.modules[module]?.stations ?? [];
-  return stations.flatMap(({ models }) => models.map(({ guide }) => guide));
+  const known = workspace?.modules[module];
+  return known ? guidesOfModule(known) : [];
 }
 
 export function refuse(findings: readonly Diagnostic[], call: Call, world: World): ExitStatus {

@@ -1,6 +1,5 @@
 import { isToHandOut } from '../checks/module-file-kind.ts';
 import { fileNamed } from '../core/model/file-named.ts';
-import { isForStaff } from '../core/model/for-staff.ts';
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
@@ -15,7 +14,7 @@ import { modulesPage } from '../../templates/modules-page.tsx';
 import type { ModuleContext } from './module-context.ts';
 import { moduleJsonLd } from './module-data.ts';
 import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
-import { renderModuleProse } from './module-prose.ts';
+import { renderModuleProse, shownTo } from './module-prose.ts';
 import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
 import { freeName, rootFrom, safeFileName } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
@@ -72,7 +71,7 @@ function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: 
   const { module, folder, guides } = planned;
   const { site, workspace, read, edition } = context;
   const root = rootFrom(folder);
-  const pictures = picturesOf({ folder, of: forTrainees(module) }, context.pictures);
+  const pictures = picturesOf({ folder, of: shownTo('all', module) }, context.pictures);
   const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures);
   const beside = filesBeside(module, read);
   const page = modulePage({
@@ -93,12 +92,6 @@ function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: 
     ...[...beside.values()].map(({ name, bytes }) => [name, bytes] as const),
     ...[...pictures.values()].flat().map(({ name, bytes }) => [name, bytes] as const),
   ]);
-}
-
-/** Without the pictures that stand in sections for instructors. */
-function forTrainees({ prose }: Module): Pick<Module, 'prose'> {
-  const images = prose.images.filter(({ section }) => !isForStaff(prose.sections[section]!));
-  return { prose: { ...prose, images } };
 }
 
 type Beside = ReadonlyMap<string, { readonly name: string; readonly bytes: Uint8Array }>;

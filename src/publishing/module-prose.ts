@@ -1,5 +1,6 @@
 import { isForStaff } from '../core/model/for-staff.ts';
 import type { Module } from '../core/model/module.ts';
+import type { ProseImage } from '../core/model/prose.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { MarkdownDocument } from '../reading/prose/document.ts';
 import { type ProsePlace, renderProse } from '../rendering/prose.ts';
@@ -15,6 +16,13 @@ export interface ModuleProse {
   readonly all: readonly ProseSection[];
   /** What stands below the heading "For instructors". */
   readonly staff: readonly ProseSection[];
+}
+
+/** A module's prose with the pictures of those sections alone that all may read, or that are for staff. */
+export function shownTo(reader: keyof ModuleProse, { prose }: Module): Pick<Module, 'prose'> {
+  const isTheirs = ({ section }: ProseImage): boolean =>
+    isForStaff(prose.sections[section]!) === (reader === 'staff');
+  return { prose: { ...prose, images: prose.images.filter(isTheirs) } };
 }
 
 /** @param up  From the page's folder to the module's own: `../` on a page below it. */

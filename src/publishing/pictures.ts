@@ -19,7 +19,7 @@ export interface FinishedPicture {
 export type Pictures = ReadonlyMap<string, FinishedPicture>;
 
 /**
- * The pictures that guides show, ready to publish: photos turned upright, made smaller and rid of what their files say
+ * The pictures that guides and modules show, ready to publish: photos turned upright, made smaller and rid of what their files say
  * of place and time; drawings rid of whatever could run. It takes its time, so it comes before the site is made.
  *
  * @param say  Told as each photo is begun: which one, of how many.

@@ -1,5 +1,3 @@
-import { isForStaff } from '../core/model/for-staff.ts';
-import type { Module } from '../core/model/module.ts';
 import { firstAtOnce } from '../rendering/figures.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { capital, fill, inWords } from '../showing/fill.ts';
@@ -7,7 +5,7 @@ import { teachingWords } from '../words/teaching.ts';
 import { sessionPage } from '../../templates/module-session-page.tsx';
 import type { ModuleContext } from './module-context.ts';
 import type { ShownModuleParts } from './module-parts.ts';
-import { renderModuleProse } from './module-prose.ts';
+import { renderModuleProse, shownTo } from './module-prose.ts';
 import { sessionDataFiles, sessionDataLinks } from './module-data.ts';
 import { moduleSheetIds } from './module-sheets.ts';
 import { rootFrom } from './paths.ts';
@@ -20,7 +18,7 @@ import type { Files } from './site.ts';
 export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {
   const { module, folder, cohort } = planned;
   const { site, workspace, read, today } = context;
-  const pictures = picturesOf({ folder, of: forStaff(module) }, context.pictures);
+  const pictures = picturesOf({ folder, of: shownTo('staff', module) }, context.pictures);
   const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures, '../');
   const data = sessionDataFiles(planned, workspace);
   const page = sessionPage({
@@ -51,11 +49,4 @@ export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, co
     ...[...data].map(([name, bytes]) => [`session/${name}`, bytes] as const),
     ...[...pictures.values()].flat().map(({ name, bytes }) => [name, bytes] as const),
   ]);
-}
-
-/** With the pictures that stand in sections for instructors alone. */
-function forStaff({ prose }: Module): Pick<Module, 'prose'> {
-  return {
-    prose: { ...prose, images: prose.images.filter(({ section }) => isForStaff(prose.sections[section]!)) },
-  };
 }

@@ -3,17 +3,13 @@ export const moduleWords = {
   index: {
     title: 'Modules',
     lead: 'What is taught, for whom, and in what order.',
-    none: 'No module is written yet.',
     order: 'What comes before what',
     orderSays: 'A line leads from a module to the one that builds on it.',
-    name: 'Module',
     audience: 'For',
     booked: 'Session',
     prepares: 'To prepare',
     after: 'After',
     models: 'Models',
-    first: 'Nothing comes before it.',
-    matrix: 'Objectives and guides',
   },
 
   shownBy: {
@@ -87,9 +83,7 @@ export const moduleWords = {
   },
 
   models: {
-    contains: 'What is in it',
     hazards: 'Of what it is built from',
     room: 'At the stations',
-    uses: '{uses} by each person',
   },
 } as const;

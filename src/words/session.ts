@@ -110,7 +110,6 @@ export const sessionWords = {
     unsaid: 'It is not said whether there is a pass mark.',
     unknown: 'The pass mark is set by {method}, and what the judges said is not there.',
     set: '{mark} ({how})',
-    critical: 'A critical item that is failed fails all, whatever the points.',
     methods: {
       angoff: 'Angoff',
       'borderline-regression': 'borderline regression',

@@ -11,6 +11,9 @@ export interface Panel {
   readonly file: string;
 }
 
+/** What holds the fields: all that marks and sentences need. */
+type Form = Pick<Panel, 'form'>;
+
 export function panelOf(page: Document): Panel | undefined {
   const place = page.querySelector<HTMLElement>('[data-planner]');
   const form = place?.querySelector('form');
@@ -60,27 +63,27 @@ function backToWeek(form: HTMLFormElement): void {
 }
 
 /** One sentence for each change, read aloud where the page is read aloud. */
-export function say({ form }: Panel, sentence: string): void {
+export function say({ form }: Form, sentence: string): void {
   form.querySelector('[role=status]')!.textContent = sentence;
 }
 
 /** Whether it takes so long that the page says so; not read aloud, since the answer will be. */
-export function markWorking({ form }: Panel, isWorking: boolean): void {
+export function markWorking({ form }: Form, isWorking: boolean): void {
   form.querySelector('.planner-working')!.toggleAttribute('hidden', !isWorking);
 }
 
 /** Whether the numbers of the page are still those from before the last change. */
-export function markOld({ form }: Panel, isOld: boolean): void {
+export function markOld({ form }: Form, isOld: boolean): void {
   form.ownerDocument.documentElement.toggleAttribute('data-old', isOld);
 }
 
 /** Whether what other sizes of the batch cost is still that of before: it is worked out after the plan. */
-export function markOldSizes({ form }: Panel, isOld: boolean): void {
+export function markOldSizes({ form }: Form, isOld: boolean): void {
   form.ownerDocument.querySelector('.other-sizes')?.toggleAttribute('data-old', isOld);
 }
 
 /** Whether anything is other than published. */
-export function markChanged({ form }: Panel, isChanged: boolean): void {
+export function markChanged({ form }: Form, isChanged: boolean): void {
   form.querySelector<HTMLButtonElement>('[data-reset]')!.disabled = !isChanged;
   for (const note of form.ownerDocument.querySelectorAll('[data-if-changed]')) {
     note.toggleAttribute('hidden', !isChanged);
@@ -94,7 +97,7 @@ export function answerText(sentence: string, query: string, unread: readonly str
 }
 
 /** What is wrong with some fields, and that the numbers are old. */
-export function wrongText({ form }: Panel, names: readonly string[]): string {
+export function wrongText({ form }: Form, names: readonly string[]): string {
   const sentences = names.map((name) => {
     const { label, help } = askedOf(form, name);
     return words.wrong.replace('{field}', label).replace('{help}', help);

@@ -23,6 +23,7 @@ import { refreshing } from './refresh.ts';
 import { isSetting } from './setting-names.ts';
 import { type Slicing, runInSlices } from './slices.ts';
 import { pageSlices, toItsEnd } from './turns.ts';
+import { once } from '../once.ts';
 
 /** How long nobody types before the page is worked out, in milliseconds. */
 const pause = 250;
@@ -175,9 +176,4 @@ function failing(planning: Planning): (fault: unknown) => void {
     keepOld([words.failed, words.old].join(' '), planning);
     reportError(fault);
   };
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
 }

@@ -3,6 +3,7 @@ import { leadsByArrows } from './arrows.ts';
 import { rootOf } from '../load-script.ts';
 import { type LoadedSearch, loadSearch } from './load.ts';
 import { type Room, allFound, foundSentence, resultGroups, waysOn } from './results.ts';
+import { once } from '../once.ts';
 
 /** Below the field there is room for few; the page of the search has all, the first of each kind at once. */
 const belowField: Room = { ofKind: 3, inAll: 8 };
@@ -168,9 +169,4 @@ function remember(page: Document, query: string): void {
   } catch {
     return;
   }
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
 }

@@ -7,13 +7,15 @@ import { plannerWords } from '../../words/planner.ts';
 import { sheetFollowWords } from '../../words/sheet-follow.ts';
 import { loadScript } from '../load-script.ts';
 import { writeAddress } from '../planner/address.ts';
-import { askedOf, markWrong, queryOf } from '../planner/fields.ts';
+import { markWrong, queryOf } from '../planner/fields.ts';
 import { type NewestOnly, newestOnly } from '../planner/newest-only.ts';
+import { markChanged, markOld, say, wrongText } from '../planner/panel.ts';
 import { refreshing } from '../planner/refresh.ts';
 import { type Slicing, runInSlices } from '../planner/slices.ts';
 import { pageSlices, toItsEnd } from '../planner/turns.ts';
 import { answeringSession, type OwnSession, type SessionAnswer } from './answer.ts';
 import { readFields } from './read-fields.ts';
+import { once } from '../once.ts';
 
 const drawings = { ...figures, ...sessionFigures };
 
@@ -64,7 +66,7 @@ export async function followAddress(page: Document): Promise<void> {
   const { own, wrong } = readFields(new URLSearchParams(page.location.search));
   const data = wrong.length > 0 ? undefined : await load(page, sheet.dataset['sessionSheet']!);
   const isDone = data !== undefined && (await hasFollowed(page, data, own));
-  if (!isDone) say(sheet, wrong);
+  if (!isDone) sayOn(sheet, wrong);
 }
 
 async function hasFollowed(page: Document, data: SessionData, own: OwnSession): Promise<boolean> {
@@ -82,7 +84,7 @@ function* followingSession(page: Document, data: SessionData, own: OwnSession): 
   yield* refreshing(page, { session }, drawings);
 }
 
-function say(sheet: HTMLElement, wrong: readonly string[]): void {
+function sayOn(sheet: HTMLElement, wrong: readonly string[]): void {
   const why =
     wrong.length > 0 ? plannerWords.unread.replace('{list}', wrong.join(', ')) : plannerWords.failed;
   const place = sheet.querySelector('.sheet-says')!;
@@ -136,7 +138,7 @@ async function workOut(working: Working): Promise<void> {
   const query = queryOf(form);
   const { own, wrong } = readFields(query);
   markWrong(form, wrong);
-  if (wrong.length > 0) return tell(wrongText(form, wrong), true, working);
+  if (wrong.length > 0) return tell(wrongText(working, wrong), true, working);
   keep(query.toString(), working);
   const done = (answer: SessionAnswer): void => answered(answer, isNewest, working);
   const fails = (fault: unknown): void => failed(fault, working);
@@ -144,9 +146,10 @@ async function workOut(working: Working): Promise<void> {
 }
 
 /** The settings live in the address, and in the ways to the sheets. */
-function keep(query: string, { page, form }: Working): void {
+function keep(query: string, working: Working): void {
+  const { page } = working;
   writeAddress(page, query);
-  form.querySelector<HTMLButtonElement>('[data-reset]')!.disabled = query === '';
+  markChanged(working, query !== '');
   for (const link of page.querySelectorAll<HTMLAnchorElement>('a[data-carries]')) {
     const [path = ''] = link.getAttribute('href')!.split('?');
     link.setAttribute('href', query === '' ? path : `${path}?${query}`);
@@ -180,26 +183,13 @@ function sentenceOf({ session }: SessionAnswer): string {
   return sentence.replace(/\{(\w+)\}/g, (_, name: keyof typeof texts) => texts[name]);
 }
 
-function wrongText(form: HTMLFormElement, names: readonly string[]): string {
-  const sentences = names.map((name) => {
-    const { label, help } = askedOf(form, name);
-    return plannerWords.wrong.replace('{field}', label).replace('{help}', help);
-  });
-  return [...sentences, plannerWords.old].join(' ');
-}
-
 /** One sentence at the end of each change, and whether the numbers are those from before it. */
-function tell(sentence: string, isOld: boolean, { page, form }: Working): void {
-  page.documentElement.toggleAttribute('data-old', isOld);
-  form.querySelector('[role=status]')!.textContent = sentence;
+function tell(sentence: string, isOld: boolean, working: Working): void {
+  markOld(working, isOld);
+  say(working, sentence);
 }
 
 function failed(fault: unknown, working: Working): void {
   tell([plannerWords.failed, plannerWords.old].join(' '), true, working);
   reportError(fault);
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
 }

@@ -13,6 +13,11 @@ export function minutesUp(seconds: Exact): number {
   return ceil(seconds.div(60));
 }
 
+/** A time of the clock in whole minutes, rounded up. @throws {Bug} For working days. */
+export function minutesOf(duration: Duration): number {
+  return minutesUp(secondsOf(duration));
+}
+
 /** Whole minutes as ISO 8601: 150 is `PT2H30M`, 0 is `PT0S`. */
 export function printDuration(minutes: number): string {
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];

@@ -1,7 +1,6 @@
 import { isForStaff } from '../../core/model/for-staff.ts';
 import type { Module, Question } from '../../core/model/module.ts';
-import type { Duration } from '../../core/model/values.ts';
-import { minutesUp, secondsOf } from '../../core/time/minutes.ts';
+import { minutesOf } from '../../core/time/minutes.ts';
 import { moduleWords as words } from '../../words/modules.ts';
 import { asSentence, properly } from '../author-text.ts';
 import { capital, fill, inWords } from '../fill.ts';
@@ -152,10 +151,6 @@ function showPromise({
       promised ? fill(words.trainee.promised, { time: showDuration(promised) }) : '',
     ),
   };
-}
-
-function minutesOf(duration: Duration): number {
-  return minutesUp(secondsOf(duration));
 }
 
 function showNotices({ notices }: Module): ShownModule['notices'] {

@@ -1,7 +1,7 @@
+import { guidesOfModule } from '../../core/model/guides-of-module.ts';
 import type { Module, Objective } from '../../core/model/module.ts';
-import type { Duration } from '../../core/model/values.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
-import { minutesUp, secondsOf } from '../../core/time/minutes.ts';
+import { minutesOf } from '../../core/time/minutes.ts';
 import { sessionWords } from '../../words/session.ts';
 import { asSentence, properly } from '../author-text.ts';
 import { capital, fill, inWords, plainSpaces } from '../fill.ts';
@@ -26,7 +26,7 @@ export function courseTexts(module: Module, { guides, modules }: Pick<Workspace,
         name: plainSpaces(preparationName(module, what)),
         ...(takes ? { minutes: minutesOf(takes) } : {}),
       })),
-      ...guidesOf(module).map((id) => ({
+      ...guidesOfModule(module).map((id) => ({
         kind: 'guide' as const,
         id,
         name: plainSpaces(guides[id]?.title ?? capital(inWords(id))),
@@ -45,9 +45,3 @@ function objectiveText({ does, standard }: Objective): string {
 function preparationName({ prose }: Module, what: string): string {
   return properly(prose.sections.find(({ slug }) => slug === what)?.heading ?? what);
 }
-
-function guidesOf({ stations }: Module): readonly string[] {
-  return [...new Set(stations.flatMap(({ models }) => models.map(({ guide }) => guide)))];
-}
-
-const minutesOf = (duration: Duration): number => minutesUp(secondsOf(duration));

@@ -28,11 +28,6 @@ export function passMarkText(scoring: Scoring): string {
   });
 }
 
-/** Whether a critical item can fail somebody who has the points. */
-export function criticalText({ items }: Scoring): string {
-  return items.some(({ critical }) => critical) ? words.critical : '';
-}
-
 /** "Angoff", "3 judges", "4 items", "1 October 2026" */
 function howText({ method, judged, on }: PassMark, { items }: Scoring): readonly string[] {
   return [

@@ -1,4 +1,5 @@
 import type { Guide } from '../../core/model/guide.ts';
+import { guidesOfModule } from '../../core/model/guides-of-module.ts';
 import type { Module, Station } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
@@ -75,15 +76,17 @@ function clearUpNotes({ care: { after, clearUp } }: CohortPlan): readonly string
     : [fill(words.clearUpShort, { after: showMinutes(after), clearUp: showMinutes(clearUp) })];
 }
 
-function missingGuides({ stations }: Module, { guides }: Workspace): readonly string[] {
-  const named = new Set(stations.flatMap(({ models }) => models.map(({ guide }) => guide)));
-  return [...named].filter((guide) => !guides[guide]).map((guide) => fill(words.noGuide, { guide }));
+function missingGuides(module: Module, { guides }: Workspace): readonly string[] {
+  return guidesOfModule(module)
+    .filter((guide) => !guides[guide])
+    .map((guide) => fill(words.noGuide, { guide }));
 }
 
 /** What its guide does not say, nobody can count: such models are taken never to wear out. */
-function neverWorn({ stations }: Module, { guides }: Workspace): readonly string[] {
-  const named = new Set(stations.flatMap(({ models }) => models.map(({ guide }) => guide)));
-  const unsaid = [...named].flatMap((id) => guides[id] ?? []).filter(isUnsaid);
+function neverWorn(module: Module, { guides }: Workspace): readonly string[] {
+  const unsaid = guidesOfModule(module)
+    .flatMap((id) => guides[id] ?? [])
+    .filter(isUnsaid);
   return unsaid.map(({ title }) => fill(words.lastsUnsaid, { guide: title }));
 }
 

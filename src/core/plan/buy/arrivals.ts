@@ -1,7 +1,7 @@
 import type { Program } from '../../model/program.ts';
 import type { Duration } from '../../model/values.ts';
 import type { Workspace } from '../../model/workspace.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf } from '../../time/minutes.ts';
 import { addWorkingDays } from '../../time/working-hours.ts';
 import type { Bought } from './buy.ts';
 import type { Clock } from '../time/clock.ts';
@@ -77,7 +77,7 @@ export function arrivalOf(
   const { work, zone } = workspace.program;
   if (!time) return undefined;
   if ('workingDays' in time) return addWorkingDays(work, zone, ordered, time.workingDays);
-  return ordered + minutesUp(secondsOf(time));
+  return ordered + minutesOf(time);
 }
 
 /** By which minute something of each material must be there. */

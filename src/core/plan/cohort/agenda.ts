@@ -1,5 +1,5 @@
 import type { Module } from '../../model/module.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf } from '../../time/minutes.ts';
 import { type Turns, turnsOf } from './turns.ts';
 
 /** An item of the agenda in its place: minutes from the beginning of the session. */
@@ -27,12 +27,11 @@ export interface Agenda {
  * @param groups  Sizes of the groups of trainees.
  */
 export function agendaOf({ session, stations }: Module, groups: readonly number[]): Agenda {
-  const booked = session ? minutesUp(secondsOf(session.booked)) : 0;
+  const booked = session ? minutesOf(session.booked) : 0;
   const timed = (session?.agenda ?? []).map((item) => {
     const own = item.stations.flatMap((id) => stations.find((station) => station.id === id) ?? []);
     const turns = own.length > 0 ? turnsOf(own, groups) : undefined;
-    const takes =
-      item.takes === undefined || item.takes === 'the rest' ? 0 : minutesUp(secondsOf(item.takes));
+    const takes = item.takes === undefined || item.takes === 'the rest' ? 0 : minutesOf(item.takes);
     return {
       id: item.id,
       minutes: turns?.minutes ?? takes,

@@ -1,7 +1,6 @@
 import type { Guide } from '../../model/guide.ts';
 import type { Module, Station } from '../../model/module.ts';
-import type { Duration } from '../../model/values.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf } from '../../time/minutes.ts';
 import type { Agenda } from './agenda.ts';
 import type { Turns } from './turns.ts';
 
@@ -70,5 +69,3 @@ function timesOf(
     return takes ? [minutesOf(takes)] : [];
   });
 }
-
-const minutesOf = (duration: Duration): number => minutesUp(secondsOf(duration));

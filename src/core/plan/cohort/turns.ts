@@ -1,5 +1,5 @@
 import type { Station } from '../../model/module.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf } from '../../time/minutes.ts';
 import { type Rotation, rotation } from './rotation.ts';
 
 /** Groups at the stations of one circuit, round by round. */
@@ -16,8 +16,8 @@ export interface Turns extends Rotation {
 
 /** @param groups  Sizes of the groups, the largest first. */
 export function turnsOf(stations: readonly Station[], groups: readonly number[]): Turns {
-  const round = Math.max(...stations.map(({ takes }) => minutesUp(secondsOf(takes))));
-  const changeOver = Math.max(...stations.map((station) => minutesUp(secondsOf(station.changeOver))));
+  const round = Math.max(...stations.map(({ takes }) => minutesOf(takes)));
+  const changeOver = Math.max(...stations.map((station) => minutesOf(station.changeOver)));
   return {
     ...rotation({ groups: groups.length, stations: stations.length, minutes: round, changeOver }),
     stations: stations.map(({ id }) => id),

@@ -1,7 +1,7 @@
 import { readCount } from '../../quantity/read.ts';
 import { isDay } from '../../time/day.ts';
 import { readDuration } from '../../time/duration.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf } from '../../time/minutes.ts';
 import { wallMinute } from '../time/moment.ts';
 import { batchUpTo } from './demanded.ts';
 
@@ -24,7 +24,7 @@ const minutesAYear = 365 * 1440;
 export const readMinutes: OptionReader<number> = (written) => {
   const reading = readDuration(written);
   if (!reading.ok || !('seconds' in reading.value)) return undefined;
-  const whole = minutesUp(secondsOf(reading.value));
+  const whole = minutesOf(reading.value);
   return whole <= minutesAYear ? whole : undefined;
 };
 

@@ -1,5 +1,6 @@
 import { given } from '../../given.ts';
 import type { Guide } from '../../model/guide.ts';
+import { guidesOfModule } from '../../model/guides-of-module.ts';
 import type { Material } from '../../model/material.ts';
 import type { Module } from '../../model/module.ts';
 import type { Program } from '../../model/program.ts';
@@ -16,10 +17,9 @@ export function workspaceOf(whole: Workspace, guide: string): Workspace {
 }
 
 /** The same for a session of a module: all guides of its stations with their use, and what else stands there. */
-export function workspaceOfSession(whole: Workspace, { stations }: Module): Workspace {
-  const guides = stations.flatMap(({ models }) => models.map(({ guide }) => guide));
-  const tools = stations.flatMap((station) => station.tools.map(({ use }) => use));
-  return sliceOf(whole, guides, tools, guideForPlans);
+export function workspaceOfSession(whole: Workspace, module: Module): Workspace {
+  const tools = module.stations.flatMap((station) => station.tools.map(({ use }) => use));
+  return sliceOf(whole, guidesOfModule(module), tools, guideForPlans);
 }
 
 function sliceOf(

@@ -3,7 +3,7 @@ import type { GuideAt, WaitTime } from '../../model/guide.ts';
 import type { Duration } from '../../model/values.ts';
 import type { Workspace } from '../../model/workspace.ts';
 import { exact } from '../../quantity/exact.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf, minutesUp, secondsOf } from '../../time/minutes.ts';
 import { type Clock, limitMinutes } from '../time/clock.ts';
 import type { StepAt } from './step-uses.ts';
 
@@ -44,5 +44,5 @@ export function holdLimits(at: GuideAt, step: StepAt): ReadonlyMap<string, numbe
 }
 
 export function vapourMinutes(step: StepAt): number {
-  return step.clearsIn ? minutesUp(secondsOf(step.clearsIn)) : 0;
+  return step.clearsIn ? minutesOf(step.clearsIn) : 0;
 }

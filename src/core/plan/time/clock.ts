@@ -2,7 +2,7 @@ import type { Program } from '../../model/program.ts';
 import type { Duration } from '../../model/values.ts';
 import { floor } from '../../quantity/exact.ts';
 import type { Calendar } from '../../solve/schedule/problem.ts';
-import { minutesUp, secondsOf } from '../../time/minutes.ts';
+import { minutesOf, secondsOf } from '../../time/minutes.ts';
 import { addWorkingDays, openStretches, referenceWeek } from '../../time/working-hours.ts';
 import { wallOf } from '../../time/zone.ts';
 
@@ -49,7 +49,7 @@ export function datedClock({ work, zone }: Program, start: number): Clock {
 }
 
 function longest(duration: Duration, ofWorkingDays: (days: number) => number): number {
-  return 'workingDays' in duration ? ofWorkingDays(duration.workingDays) : minutesUp(secondsOf(duration));
+  return 'workingDays' in duration ? ofWorkingDays(duration.workingDays) : minutesOf(duration);
 }
 
 /** So many working days, from the opening (or, any time of the day, the closing) of the worst day of the week. */
