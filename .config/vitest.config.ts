@@ -8,6 +8,7 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     globalSetup: ['tests/browser/run-folder.ts'],
+    setupFiles: ['.config/same-chance.ts'],
     testTimeout: 20_000,
     reporters: ['default'],
   },
