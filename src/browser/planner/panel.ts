@@ -47,6 +47,11 @@ export function onChange({ form }: Panel, changed: (isFinal: boolean) => void): 
   });
 }
 
+/** Calls back once, when somebody comes to a field or button. */
+export function onFirstFocus({ form }: Panel, come: () => void): void {
+  form.addEventListener('focusin', come, { once: true });
+}
+
 /** One more or one fewer, and never fewer than one. */
 function step(form: HTMLFormElement, { dataset }: HTMLButtonElement): void {
   const field = form.querySelector<HTMLInputElement>(`#${dataset['for']}`)!;

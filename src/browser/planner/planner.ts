@@ -1,3 +1,5 @@
+import type { InPieces } from '../../core/in-pieces.ts';
+import type { OwnSettings } from '../../core/plan/own/own-settings.ts';
 import type { ShownCurve } from '../../showing/shown-what-if.ts';
 import { plannerWords as words } from '../../words/planner.ts';
 import { carryAlong, carryToSheets, copyAddress, writeAddress } from './address.ts';
@@ -14,6 +16,7 @@ import {
   markOldSizes,
   markWorking,
   onChange,
+  onFirstFocus,
   panelOf,
   say,
   wrongText,
@@ -33,6 +36,9 @@ const patience = 200;
 
 /** So many models are a while of work on any device: the page says so at once. */
 const many = 1000;
+
+/** After so many plans a browser has made its code fast. */
+const rehearsals = 3;
 
 /** The panel of one page, and what is under way. */
 interface Planning {
@@ -70,6 +76,8 @@ export function startPlanner(page: Document): void {
   onChange(panel, (isFinal) => workOutAfter(isFinal ? 0 : pause, planning));
   onPress(planning, '[data-reset]', () => set(new URLSearchParams(), planning));
   onPress(planning, '[data-copy]', () => void copyAddress(page).then((sentence) => say(panel, sentence)));
+  const isUntouched = planning.newest.begin();
+  onFirstFocus(panel, () => isUntouched() && void getReady(planning));
   const begin = keptSettings(page.location, planning.key, panel.level);
   if (begin.toString() !== '') set(begin, planning);
 }
@@ -86,6 +94,23 @@ function set(query: URLSearchParams, planning: Planning): void {
   const others = [...query].filter(([name]) => isSetting(name) && !fields.includes(name));
   planning.unfielded = new URLSearchParams(others);
   void workOut(planning);
+}
+
+/**
+ * Somebody has come to a field: what works a change out is loaded, and plans a few times what the page shows already.
+ * Nobody sees these plans, but code that has run is several times as fast when the change comes.
+ */
+async function getReady({ panel, newest, slices, load }: Planning): Promise<void> {
+  const isNewest = newest.begin();
+  const loaded = await load();
+  if (!loaded || !isNewest()) return;
+  const { settings } = readPanel(panel.form, new URLSearchParams(), loaded);
+  const nobodyAsked = (): void => undefined;
+  newest.stopBy(runInSlices(rehearsing(loaded, settings), slices, nobodyAsked, nobodyAsked));
+}
+
+function* rehearsing({ engine, data }: Loaded, settings: OwnSettings): InPieces<void> {
+  for (let times = 0; times < rehearsals; times++) yield* engine.answeringFirst(data, settings);
 }
 
 /** What was under way is no longer wanted; what works it out is loaded meanwhile. */

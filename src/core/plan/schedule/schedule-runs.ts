@@ -25,7 +25,7 @@ export const scheduledUpTo = 20_000;
 export const schedulesOfTry = 10;
 
 /** So many jobs are placed in the usual search. Work, never seconds: the same in every browser. */
-const usualPlacements = 40_000;
+const usualPlacements = 20_000;
 
 /** What a schedule is made of. */
 export interface ToSchedule extends Lines {
