@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Answer, answering } from '../../src/browser/planner/answer.ts';
-import { isThere, textOf, valueAt } from '../../src/browser/planner/values-at.ts';
+import { isThere, textOf, valueAt } from '../../src/browser/refresh/values-at.ts';
 import { atOnce } from '../../src/core/in-pieces.ts';
 import type { PageData } from '../../src/core/plan/own/page-data.ts';
 import { addressOf, settingsFrom } from '../../src/exports/plan-address.ts';

@@ -7,7 +7,7 @@ import type { FirstAnswer, Refused } from './answer.ts';
 import { fieldNames, markWrong, setFields } from './fields.ts';
 import { keepSettings, keptSettings, storageKey } from './kept-settings.ts';
 import { type Loaded, loadEngine } from './load-engine.ts';
-import { type NewestOnly, newestOnly } from './newest-only.ts';
+import { type NewestOnly, newestOnly } from '../work/newest-only.ts';
 import {
   type Panel,
   answerText,
@@ -22,11 +22,11 @@ import {
   wrongText,
 } from './panel.ts';
 import { readPanel } from './read-panel.ts';
-import { refreshing } from './refresh.ts';
+import { refreshing } from '../refresh/refresh.ts';
 import { isSetting } from './setting-names.ts';
-import { type Slicing, runInSlices } from './slices.ts';
-import { pageSlices, toItsEnd } from './turns.ts';
-import { once } from '../once.ts';
+import { type Slicing, runInSlices } from '../work/slices.ts';
+import { pageSlices, toItsEnd } from '../work/turns.ts';
+import { once } from '../work/once.ts';
 
 /** How long nobody types before the page is worked out, in milliseconds. */
 const pause = 250;

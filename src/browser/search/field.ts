@@ -3,7 +3,7 @@ import { leadsByArrows } from './arrows.ts';
 import { rootOf } from '../load-script.ts';
 import { type LoadedSearch, loadSearch } from './load.ts';
 import { type Room, allFound, foundSentence, resultGroups, waysOn } from './results.ts';
-import { once } from '../once.ts';
+import { once } from '../work/once.ts';
 
 /** Below the field there is room for few; the page of the search has all, the first of each kind at once. */
 const belowField: Room = { ofKind: 3, inAll: 8 };

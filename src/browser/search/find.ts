@@ -1,6 +1,9 @@
 import MiniSearch, { type SearchResult } from 'minisearch';
+import type { InPieces } from '../../core/in-pieces.ts';
 import { editDistance } from '../../core/near-name.ts';
 import type { PageKind, PageRow, SearchLibrary } from '../../exports/search-library.ts';
+import type { Slicing } from '../work/slices.ts';
+import { toItsEnd } from '../work/turns.ts';
 import { termOf, wordsIn } from './term.ts';
 
 /** A search that answers at once, as far as its index has come. */
@@ -23,21 +26,11 @@ export interface Hit {
   readonly terms: readonly string[];
 }
 
-/** The longest that a stretch of work may hold the page up, in milliseconds. */
-const stretchOfWork = 8;
-
 /**
- * A search over all pages. The index is made here, in stretches after which the page may draw and answer, since a page
+ * A search over all pages. The index is made here, in slices between which the page may draw and answer, since a page
  * that was opened from a disk may start no worker.
- *
- * @param pause  Comes back when the page has had its turn.
- * @param clock  Milliseconds, for the length of a stretch alone.
  */
-export function startSearch(
-  { pages }: Pick<SearchLibrary, 'pages'>,
-  pause: () => Promise<void>,
-  clock: () => number,
-): Search {
+export function startSearch({ pages }: Pick<SearchLibrary, 'pages'>, slicing: Slicing): Search {
   const index = emptyIndex();
   const ask = (query: string, combineWith: 'AND' | 'OR'): readonly Hit[] =>
     titlesFirst(
@@ -53,7 +46,7 @@ export function startSearch(
       const some = all.length === 0 && wordsIn(query).length > 1 ? ask(query, 'OR') : [];
       return { hits: all.length > 0 ? all : some, onlySome: some.length > 0 };
     },
-    whole: fill(index, pages, pause, clock),
+    whole: toItsEnd(filling(index, pages), slicing),
   };
 }
 
@@ -64,19 +57,10 @@ function emptyIndex(): MiniSearch<Indexed> {
   return new MiniSearch<Indexed>({ fields: [...fields], processTerm: termOf });
 }
 
-async function fill(
-  index: MiniSearch<Indexed>,
-  pages: readonly PageRow[],
-  pause: () => Promise<void>,
-  clock: () => number,
-): Promise<void> {
-  let began = clock();
+function* filling(index: MiniSearch<Indexed>, pages: readonly PageRow[]): InPieces<void> {
   for (const [id, [, , title, of, says, text, also]] of pages.entries()) {
     index.add({ id, title, of, says, text, also });
-    if (clock() - began > stretchOfWork) {
-      await pause();
-      began = clock();
-    }
+    yield;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { SearchLibrary } from '../../exports/search-library.ts';
 import { loadScript, rootOf } from '../load-script.ts';
+import { pageSlices } from '../work/turns.ts';
 import { type Search, startSearch } from './find.ts';
 
 export interface LoadedSearch extends Search {
@@ -14,15 +15,5 @@ export interface LoadedSearch extends Search {
 export async function loadSearch(page: Document): Promise<LoadedSearch> {
   await loadScript(page, `${rootOf(page)}search/library.js`);
   const { searchLibrary: library } = globalThis as typeof globalThis & { searchLibrary: SearchLibrary };
-  return { library, ...startSearch(library, turnOf(), () => performance.now()) };
-}
-
-/** Lets the page have its turn. A timer would wait 4 ms each time (HTML Standard, timers, step 11; from memory). */
-function turnOf(): () => Promise<void> {
-  const { port1, port2 } = new MessageChannel();
-  return () =>
-    new Promise((go) => {
-      port1.onmessage = () => go();
-      port2.postMessage(undefined);
-    });
+  return { library, ...startSearch(library, pageSlices()) };
 }

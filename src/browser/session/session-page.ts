@@ -8,14 +8,14 @@ import { sheetFollowWords } from '../../words/sheet-follow.ts';
 import { loadScript } from '../load-script.ts';
 import { writeAddress } from '../planner/address.ts';
 import { markWrong, queryOf } from '../planner/fields.ts';
-import { type NewestOnly, newestOnly } from '../planner/newest-only.ts';
+import { type NewestOnly, newestOnly } from '../work/newest-only.ts';
 import { markChanged, markOld, say, wrongText } from '../planner/panel.ts';
-import { refreshing } from '../planner/refresh.ts';
-import { type Slicing, runInSlices } from '../planner/slices.ts';
-import { pageSlices, toItsEnd } from '../planner/turns.ts';
+import { refreshing } from '../refresh/refresh.ts';
+import { type Slicing, runInSlices } from '../work/slices.ts';
+import { pageSlices, toItsEnd } from '../work/turns.ts';
 import { answeringSession, type OwnSession, type SessionAnswer } from './answer.ts';
 import { readFields } from './read-fields.ts';
-import { once } from '../once.ts';
+import { once } from '../work/once.ts';
 
 const drawings = { ...figures, ...sessionFigures };
 

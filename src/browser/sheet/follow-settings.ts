@@ -5,9 +5,9 @@ import { plannerWords } from '../../words/planner.ts';
 import { sheetFollowWords as words } from '../../words/sheet-follow.ts';
 import type { FirstAnswer } from '../planner/answer.ts';
 import { type Loaded, loadEngine } from '../planner/load-engine.ts';
-import { refreshing } from '../planner/refresh.ts';
+import { refreshing } from '../refresh/refresh.ts';
 import { isSetting } from '../planner/setting-names.ts';
-import { pageSlices, toItsEnd } from '../planner/turns.ts';
+import { pageSlices, toItsEnd } from '../work/turns.ts';
 
 /**
  * A sheet follows the settings that its address has, as the guide's page does. Until it does, and where it cannot, it

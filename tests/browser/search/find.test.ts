@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Slicing } from '../../../src/browser/work/slices.ts';
 import { nearWords, startSearch } from '../../../src/browser/search/find.ts';
 import type { PageKind, PageRow } from '../../../src/exports/search-library.ts';
 
@@ -20,10 +21,10 @@ const pages = [
   row('step', 'Bloom the gelatin', '', 'Rain it over the water.', 'Ultrasound needle block'),
   row('step', 'Wrap and label', '', 'Write on it: not food. It scalds.', 'Ultrasound needle block'),
 ];
-const noPause = () => Promise.resolve();
+const atOnce: Slicing = { now: () => 0, budget: 8, later: (goOn) => goOn() };
 
 async function find(query: string, of: readonly PageRow[] = pages) {
-  const search = startSearch({ pages: of }, noPause, () => 0);
+  const search = startSearch({ pages: of }, atOnce);
   await search.whole;
   return search.find(query);
 }
@@ -83,14 +84,12 @@ describe('the search', () => {
     let now = 0;
     let pauses = 0;
     let early = 0;
-    const search = startSearch(
-      { pages: many },
-      () => {
-        if (pauses++ === 1) early = search.find('page').hits.length;
-        return Promise.resolve();
-      },
-      () => (now += 1),
-    );
+    const later = (goOn: () => void): void =>
+      queueMicrotask(() => {
+        if (pauses++ === 2) early = search.find('page').hits.length;
+        goOn();
+      });
+    const search = startSearch({ pages: many }, { now: () => (now += 1), budget: 8, later });
     await search.whole;
     expect(pauses).toBeGreaterThanOrEqual(10);
     expect(early).toBeGreaterThan(0);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isThere, textOf, valueAt, valuesAt } from '../../../src/browser/planner/values-at.ts';
+import { isThere, textOf, valueAt, valuesAt } from '../../../src/browser/refresh/values-at.ts';
 import { shown } from '../../../src/showing/shown.ts';
 
 const plan = {

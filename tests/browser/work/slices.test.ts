@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runInSlices } from '../../../src/browser/planner/slices.ts';
+import { runInSlices } from '../../../src/browser/work/slices.ts';
 
 /** A page whose clock goes on by as much as each piece of work takes. */
 function aPage() {
