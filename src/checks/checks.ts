@@ -1,6 +1,6 @@
 import type { Diagnostic, Place } from '../core/diagnostic.ts';
 import { severityFor } from '../core/diagnostic.ts';
-import type { GuideStatus } from '../core/model/guide.ts';
+import { type ReviewStatus, reviewStatuses } from '../core/model/reviewed.ts';
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Check, Finding } from './check.ts';
@@ -293,7 +293,6 @@ function eachOnce(places: readonly Place[]): readonly Place[] {
   return places.filter((_, i) => keys.indexOf(keys[i]!) === i);
 }
 
-const strictness: readonly GuideStatus[] = ['approved', 'reviewed', 'draft'];
-function strictest(statuses: readonly GuideStatus[]): GuideStatus {
-  return strictness.find((status) => statuses.includes(status)) ?? 'draft';
+function strictest(statuses: readonly ReviewStatus[]): ReviewStatus {
+  return reviewStatuses.findLast((status) => statuses.includes(status)) ?? 'draft';
 }

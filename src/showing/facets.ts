@@ -1,3 +1,4 @@
+import { reviewStatuses } from '../core/model/reviewed.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Keeping } from '../core/model/values.ts';
 import type { Plan } from '../core/plan/result.ts';
@@ -159,6 +160,6 @@ function toolsToBuy({ tools }: Plan): FacetValue {
 
 function statusOf({ lines }: Plan): FacetValue {
   const { status } = lines[0]!.at;
-  const place = ['approved', 'reviewed', 'draft'].indexOf(status);
+  const place = reviewStatuses.toReversed().indexOf(status);
   return { value: status, name: capital(pageWords.guide.statuses[status]), place };
 }

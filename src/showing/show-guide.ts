@@ -1,4 +1,5 @@
-import type { GuideAt, GuideStatus } from '../core/model/guide.ts';
+import type { GuideAt } from '../core/model/guide.ts';
+import type { ReviewStatus } from '../core/model/reviewed.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { libraryWords } from '../words/library.ts';
 import { pageWords } from '../words/pages.ts';
@@ -15,7 +16,7 @@ export interface ShownGuide extends ShownOrigin {
   readonly id: string;
   readonly title: Shown;
   readonly level?: { readonly id: string; readonly name: Shown };
-  readonly status: GuideStatus;
+  readonly status: ReviewStatus;
   readonly summary: Shown;
   readonly trains: Shown;
   readonly electrosurgery: Shown;

@@ -2,7 +2,6 @@ import type {
   Amount,
   AtLevel,
   Duration,
-  IsoDate,
   Keeping,
   Money,
   Quantity,
@@ -12,18 +11,12 @@ import type {
   Varied,
 } from './values.ts';
 import type { Prose } from './prose.ts';
+import type { Reviewed } from './reviewed.ts';
 
 /** How to build one model. Read from `guides/<id>/guide.md`. */
-export interface Guide {
+export interface Guide extends Reviewed {
   readonly id: string;
-  readonly title: string;
-  readonly status: GuideStatus;
-  readonly version?: string;
-  readonly approved?: { readonly by?: string; readonly on?: IsoDate; readonly until?: IsoDate };
-  /** SPDX. */
-  readonly licence?: string;
   readonly trains?: string;
-  readonly summary?: string;
   /** Empty where the guide has one level. */
   readonly levels: readonly Level[];
   /** Empty where the whole model wears as one. */
@@ -45,8 +38,6 @@ export interface Guide {
   /** `no` where unsaid (`said` is then false). */
   readonly electrosurgery: { readonly allowed: boolean; readonly said: boolean };
   readonly states?: StatedFigures;
-  readonly history: readonly { readonly version: string; readonly on?: IsoDate; readonly what: string }[];
-  readonly sources: readonly string[];
   readonly prose: Prose;
 }
 
@@ -59,8 +50,6 @@ export type GuideAt = AtLevel<Omit<Guide, 'prose'>> & {
   readonly originOf: Readonly<Record<RowsWithLevels, readonly number[]>>;
 };
 export type RowsWithLevels = 'materials' | 'mixes' | 'tools' | 'steps' | 'checks' | 'cautions';
-
-export type GuideStatus = 'draft' | 'reviewed' | 'approved';
 
 export interface Level {
   readonly id: string;

@@ -1,18 +1,13 @@
 import type { Prose } from './prose.ts';
+import type { Reviewed } from './reviewed.ts';
 import type { Duration, IsoDate, Rational } from './values.ts';
 
 /**
  * A teaching unit: what trainees will be able to do, how they get there, on which models, and how anybody can tell.
  * All of it JSON.
  */
-export interface Module {
+export interface Module extends Reviewed {
   readonly id: string;
-  readonly title: string;
-  readonly status: 'draft' | 'reviewed' | 'approved';
-  readonly version?: string;
-  readonly approved?: { readonly by?: string; readonly on?: IsoDate; readonly until?: IsoDate };
-  readonly licence?: string;
-  readonly summary?: string;
   /** Whom it is for, and what they have done before. */
   readonly audience?: string;
   /** Modules that come before. */
@@ -36,8 +31,6 @@ export interface Module {
   /** What an instructor asks when all is done. For staff. */
   readonly debrief: readonly string[];
   readonly pilot?: string;
-  readonly history: readonly { readonly version: string; readonly on?: IsoDate; readonly what: string }[];
-  readonly sources: readonly string[];
   readonly prose: Prose;
 }
 

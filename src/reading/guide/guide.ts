@@ -3,19 +3,11 @@ import type { Prose, Section } from '../../core/model/prose.ts';
 import { readCount, readModels, readUses, readYield } from '../../core/quantity/read.ts';
 import { readKeeping } from '../../core/time/duration.ts';
 import { readClockTime, readPriceRange } from '../values/money-and-time.ts';
-import { idBut, oneOfThese, readDay, readLicence, readWords, readYesNo } from '../values/plain-words.ts';
+import { idBut, readWords, readYesNo } from '../values/plain-words.ts';
+import { readReviewed } from '../reviewed.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { guideShape, type GuideShape, type RowShape } from '../shape/guide-shape.ts';
-import {
-  field,
-  given,
-  items,
-  read,
-  readEach,
-  refuseKey,
-  type OpenFile,
-  type Written,
-} from '../sheet/written.ts';
+import { field, given, items, read, refuseKey, type OpenFile, type Written } from '../sheet/written.ts';
 import { readInUse } from './in-use.ts';
 import { isReservedForBases, isReservedForTimes, namesOf } from './names.ts';
 import { readCaution, readQualityCheck } from './quality.ts';
@@ -31,7 +23,8 @@ export function readGuide(id: string, file: OpenFile, prose: Prose): Guide {
   const steps = readSteps(items(field(from, 'steps')), names, prose.sections);
   return given<Guide>({
     id,
-    ...readTitlePage(from),
+    ...readReviewed(from),
+    trains: read(from, 'trains', readWords),
     levels: items(field(from, 'levels')).map(readLevel),
     parts: items(field(from, 'parts')).map(readPart),
     aUseIs: read(from, 'a-use-is', readWords),
@@ -48,33 +41,7 @@ export function readGuide(id: string, file: OpenFile, prose: Prose): Guide {
     yields: read(from, 'yields', readYield) ?? '1',
     electrosurgery: readElectrosurgery(from),
     states: readStates(from),
-    history: items(field(from, 'history')).map(readHistory),
-    sources: readEach(from, 'sources', readWords),
     prose: { ...prose, sections: prose.sections.map((section) => withStep(section, steps)) },
-  });
-}
-
-type TitlePage = Pick<Guide, 'title' | 'status' | 'version' | 'approved' | 'licence' | 'trains' | 'summary'>;
-
-function readTitlePage(from: Written<GuideShape>): TitlePage {
-  return given<TitlePage>({
-    title: read(from, 'title', readWords) ?? '',
-    status: read(from, 'status', oneOfThese(['draft', 'reviewed', 'approved'] as const)) ?? 'draft',
-    version: read(from, 'version', readWords),
-    approved: readApproved(from),
-    licence: read(from, 'licence', readLicence),
-    trains: read(from, 'trains', readWords),
-    summary: read(from, 'summary', readWords),
-  });
-}
-
-function readApproved(from: Written<GuideShape>): Guide['approved'] {
-  const approved = field(from, 'approved');
-  if (!approved) return undefined;
-  return given<NonNullable<Guide['approved']>>({
-    by: read(approved, 'by', readWords),
-    on: read(approved, 'on', readDay),
-    until: read(approved, 'until', readDay),
   });
 }
 
@@ -130,14 +97,6 @@ function readStates(from: Written<GuideShape>): StatedFigures | undefined {
     usedEach: read(states, 'used-each', readPriceRange),
     handsOn: read(states, 'hands-on', readClockTime),
     readyIn: read(states, 'ready-in', readClockTime),
-  });
-}
-
-function readHistory(from: Written<RowShape<'history'>>): Guide['history'][number] {
-  return given<Guide['history'][number]>({
-    version: read(from, 'version', readWords) ?? '',
-    on: read(from, 'on', readDay),
-    what: read(from, 'what', readWords) ?? '',
   });
 }
 

@@ -12,6 +12,7 @@ import {
 import type { Prose } from '../../core/model/prose.ts';
 import { readCount } from '../../core/quantity/read.ts';
 import { limits } from '../limits.ts';
+import { readReviewed } from '../reviewed.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { moduleShape, type ModuleShape } from '../shape/module-shape.ts';
 import {
@@ -25,7 +26,7 @@ import {
   type Written,
 } from '../sheet/written.ts';
 import { readClockTime } from '../values/money-and-time.ts';
-import { oneOfThese, readDay, readId, readLicence, readWords } from '../values/plain-words.ts';
+import { oneOfThese, readId, readWords } from '../values/plain-words.ts';
 import { readScoring } from './scoring.ts';
 import { readSession, readStation } from './session.ts';
 import { readQuestion, readSurveyItem } from './surveys.ts';
@@ -35,7 +36,7 @@ export function readModule(id: string, file: OpenFile, prose: Prose): Module {
   const from = checkShape({ value: file.sheet.values, path: [], file }, moduleShape);
   return given<Module>({
     id,
-    ...readTitlePage(from),
+    ...readReviewed(from),
     audience: read(from, 'audience', readWords),
     after: readEach(from, 'after', readId),
     needs: readEach(from, 'needs', readWords),
@@ -54,29 +55,7 @@ export function readModule(id: string, file: OpenFile, prose: Prose): Module {
     selfCheck: items(field(from, 'self-check')).map(readQuestion),
     debrief: readEach(from, 'debrief', readWords),
     pilot: read(from, 'pilot', readWords),
-    history: items(field(from, 'history')).map(readHistory),
-    sources: readEach(from, 'sources', readWords),
     prose,
-  });
-}
-
-type TitlePage = Pick<Module, 'title' | 'status' | 'version' | 'approved' | 'licence' | 'summary'>;
-
-function readTitlePage(from: Written<ModuleShape>): TitlePage {
-  const approved = field(from, 'approved');
-  return given<TitlePage>({
-    title: read(from, 'title', readWords) ?? '',
-    status: read(from, 'status', oneOfThese(['draft', 'reviewed', 'approved'] as const)) ?? 'draft',
-    version: read(from, 'version', readWords),
-    approved:
-      approved &&
-      given<NonNullable<Module['approved']>>({
-        by: read(approved, 'by', readWords),
-        on: read(approved, 'on', readDay),
-        until: read(approved, 'until', readDay),
-      }),
-    licence: read(from, 'licence', readLicence),
-    summary: read(from, 'summary', readWords),
   });
 }
 
@@ -140,12 +119,4 @@ function readPeople(from: Written<ModuleShape['cohort']['people'][number]>): Peo
     count: read(from, 'count', readCount) ?? 1,
     as: as.length > 0 ? as : ['trainees'],
   };
-}
-
-function readHistory(from: Written<NonNullable<ModuleShape['history']>[number]>): Module['history'][number] {
-  return given<Module['history'][number]>({
-    version: read(from, 'version', readWords) ?? '',
-    on: read(from, 'on', readDay),
-    what: read(from, 'what', readWords) ?? '',
-  });
 }

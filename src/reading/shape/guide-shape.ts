@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { namedTexts, open, text, texts } from './kinds.ts';
+import { reviewedShape } from './reviewed-shape.ts';
 
 const usedInUse = z.array(z.strictObject({ material: text, amount: text }));
 const inUsePart = z.strictObject({ takes: text.optional(), do: text.optional(), uses: usedInUse.optional() });
@@ -123,13 +124,8 @@ const inUse = z.strictObject({
 
 /** The keys of the front matter of `guides/<id>/guide.md`. */
 export const guideShape = z.strictObject({
-  title: text,
-  version: text.optional(),
-  status: text.optional(),
-  approved: z.strictObject({ by: text.optional(), on: text.optional(), until: text.optional() }).optional(),
-  licence: text.optional(),
+  ...reviewedShape.shape,
   trains: text.optional(),
-  summary: text.optional(),
   levels: z.array(level).optional(),
   zones: z.array(open).optional(),
   parts: z.array(part).optional(),
@@ -157,8 +153,6 @@ export const guideShape = z.strictObject({
       'ready-in': text.optional(),
     })
     .optional(),
-  history: z.array(z.strictObject({ version: text, on: text.optional(), what: text })).optional(),
-  sources: texts.optional(),
 });
 export type GuideShape = z.infer<typeof guideShape>;
 /** A row of one of the lists of a guide. */

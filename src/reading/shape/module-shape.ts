@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { namedTexts, text, texts } from './kinds.ts';
+import { reviewedShape } from './reviewed-shape.ts';
 
 const objective = z.strictObject({
   id: text,
@@ -123,12 +124,7 @@ const question = z.strictObject({
 
 /** The keys of the front matter of `modules/<id>/module.md`. */
 export const moduleShape = z.strictObject({
-  title: text,
-  status: text.optional(),
-  version: text.optional(),
-  approved: z.strictObject({ by: text.optional(), on: text.optional(), until: text.optional() }).optional(),
-  licence: text.optional(),
-  summary: text.optional(),
+  ...reviewedShape.shape,
   audience: text.optional(),
   after: texts.optional(),
   needs: texts.optional(),
@@ -153,7 +149,5 @@ export const moduleShape = z.strictObject({
   'self-check': z.array(question).optional(),
   debrief: texts.optional(),
   pilot: text.optional(),
-  history: z.array(z.strictObject({ version: text, on: text.optional(), what: text })).optional(),
-  sources: texts.optional(),
 });
 export type ModuleShape = z.infer<typeof moduleShape>;
