@@ -24,4 +24,6 @@ export const limits = {
   folders: 20,
   /** Files in a workspace. */
   files: 100_000,
+  /** Bytes of all files of a workspace: 2 GB. */
+  allBytes: 2_000_000_000,
 } as const;

@@ -113,6 +113,8 @@ describe('the page on what is trusted', () => {
       'a table of judges': `${limits.tableBytes / 1000} kB`,
       'people in a module': limits.people.toLocaleString('en'),
       'guides in a workspace': limits.guides.toLocaleString('en'),
+      'files in a workspace': limits.files.toLocaleString('en'),
+      'all files of a workspace': `${limits.allBytes / 1_000_000_000} GB`,
     };
     const page = read('limits.md');
     const missing = Object.entries(rows).filter(([what, most]) => !page.includes(`| ${what} | ${most} |`));

@@ -57,6 +57,28 @@ describe('the folder of a workspace', () => {
     expect(await told()).toEqual([]);
   });
 
+  it('is read as far as it may go, and what is beyond is told once', async () => {
+    for (const id of ['cork', 'felt', 'foam']) write(`materials/${id}.yaml`, `name: ${id}\n`);
+    const toldOf = async (most: { files: number; allBytes: number }) => {
+      const { files, refused } = await loadFolder(folder, most);
+      return [
+        [...files.keys()].length,
+        refused.map(({ code, variant, places }) => [code, variant, places[0]!.file]),
+      ];
+    };
+    const program = 'name: Skills Room\ncurrency: GBP\ntime-zone: Europe/London\n'.length;
+    const two = program + 2 * 'name: cork\n'.length;
+    expect(await toldOf({ files: 4, allBytes: two + 11 })).toEqual([4, []]);
+    expect(await toldOf({ files: 4, allBytes: two })).toEqual([
+      3,
+      [['too-many-files', 'bytes', 'materials/foam.yaml']],
+    ]);
+    expect(await toldOf({ files: 2, allBytes: two })).toEqual([
+      2,
+      [['too-many-files', undefined, 'program.yaml']],
+    ]);
+  });
+
   it('that is not there is told by its name', async () => {
     const { diagnostics } = await readFolder(join(folder, 'nowhere'));
     expect(diagnostics.map(({ code, variant }) => [code, variant])).toEqual([['no-program', 'no-folder']]);

@@ -68,6 +68,10 @@ export const fileProblems: ProblemFamily = {
     says: 'This folder holds more than {most} files, and the rest is not read.',
     act: 'another folder for what is not part of the workspace',
   },
+  'too-many-files.bytes': {
+    says: 'The files of this folder are more than {most} together; this one and those after it are not read.',
+    act: 'smaller photos and films, or another folder for what is not part of the workspace',
+  },
   'too-many-guides': { says: 'This workspace has {count} guides; no more than {most} are read.' },
   'not-utf-8': {
     says: 'The file {file} is not saved as UTF-8: its letters cannot be told from here on.',
