@@ -28,6 +28,7 @@ import { holdLimitBroken } from './hold-limit-broken.ts';
 import { holdLimitWithoutNext } from './hold-limit-without-next.ts';
 import { imageWithoutText } from './image-without-text.ts';
 import { linkOutsideItsGuide } from './link-outside-its-guide.ts';
+import { looksClinical } from './looks-clinical.ts';
 import { materialsMustNotMeet } from './materials-must-not-meet.ts';
 import { missingAgendaItem } from './missing-agenda-item.ts';
 import { missingApproval } from './missing-approval.ts';
@@ -137,6 +138,7 @@ export const checks: readonly Check[] = Object.freeze([
   holdLimitWithoutNext,
   imageWithoutText,
   linkOutsideItsGuide,
+  looksClinical,
   materialsMustNotMeet,
   missingAgendaItem,
   missingApproval,

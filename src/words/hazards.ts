@@ -93,6 +93,7 @@ export const otherDangerWords: Readonly<Record<string, string>> = {
   'hot-liquid': 'hot liquid, scalds',
   'hot-surface': 'hot surface, burns',
   latex: 'natural rubber latex, may cause an allergic reaction',
+  'looks-clinical': 'looks like what is used for patients, and may be taken for it',
   mould: 'grows mould; throw it away at the first sign',
   needle: 'a needle, pricks',
 };

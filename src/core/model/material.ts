@@ -41,6 +41,7 @@ export const otherDangers = [
   'hot-liquid',
   'hot-surface',
   'latex',
+  'looks-clinical',
   'mould',
   'needle',
 ] as const;

@@ -43,6 +43,11 @@ export const safetyFindings: ProblemFamily = {
     why: 'That they must not stands with {one}; its directions and its safety data sheet say what would happen.',
     act: 'another material for one of the two, or steps in which they do not meet',
   },
+  'looks-clinical': {
+    says: '“{guide}” has in it what looks like clinical stock ({names}), and does not say that a model is kept apart from that.',
+    why: 'Practice fluid that looked like the real one has been given to patients, and people were harmed.',
+    write: 'store:   under in-use\n  apart: yes',
+  },
   'missing-care': {
     says: '“{guide}” does not say how a model is stored, how it is cleaned and where a worn one goes.',
     why: 'Many hands touch it; needles or blades may be in it; and nobody may take it for what is used for patients.',
