@@ -40,7 +40,7 @@ export function onChange({ form }: Panel, changed: (isFinal: boolean) => void): 
   });
   form.addEventListener('click', ({ target }) => {
     const button = (target as Element).closest('button');
-    if (button?.dataset['step'] !== undefined) step(form, button);
+    if (button?.dataset['step'] !== undefined) step(form, button, 1);
     else if (button?.dataset['back'] !== undefined) backToWeek(form);
     else return;
     changed(false);
@@ -52,12 +52,11 @@ export function onFirstFocus({ form }: Panel, come: () => void): void {
   form.addEventListener('focusin', come, { once: true });
 }
 
-/** One more or one fewer, and never fewer than one. */
-function step(form: HTMLFormElement, { dataset }: HTMLButtonElement): void {
-  const field = form.querySelector<HTMLInputElement>(`#${dataset['for']}`)!;
-  const now = Number(field.value);
-  const from = Number.isSafeInteger(now) && now > 0 ? now : Number(field.defaultValue);
-  field.value = String(Math.max(1, from + Number(dataset['step'])));
+/** One more or one fewer in the field of a button, and never fewer than the least. */
+export function step(form: HTMLFormElement, { dataset }: HTMLButtonElement, least: number): void {
+  const field = form.querySelector<HTMLInputElement>(`#${CSS.escape(dataset['for']!)}`)!;
+  const now = /^\d{1,9}$/.test(field.value) ? Number(field.value) : Number(field.defaultValue);
+  field.value = String(Math.max(least, now + Number(dataset['step'])));
 }
 
 /** The field for the day goes, and its button with it: the choice takes the focus. */

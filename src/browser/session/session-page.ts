@@ -9,7 +9,7 @@ import { loadScript } from '../load-script.ts';
 import { writeAddress } from '../planner/address.ts';
 import { markWrong, queryOf } from '../planner/fields.ts';
 import { type NewestOnly, newestOnly } from '../work/newest-only.ts';
-import { markChanged, markOld, say, wrongText } from '../planner/panel.ts';
+import { markChanged, markOld, say, step, wrongText } from '../planner/panel.ts';
 import { refreshing } from '../refresh/refresh.ts';
 import { type Slicing, runInSlices } from '../work/slices.ts';
 import { pageSlices, toItsEnd } from '../work/turns.ts';
@@ -105,11 +105,8 @@ async function load(page: Document, file: string): Promise<SessionData | undefin
 /** One more or one fewer, and never fewer than none; or all as published. */
 function press(button: HTMLButtonElement | null, working: Working): void {
   const { form } = working;
-  if (button?.dataset['step'] !== undefined) {
-    const field = form.querySelector<HTMLInputElement>(`#${CSS.escape(button.dataset['for'] ?? '')}`)!;
-    const now = /^\d+$/.test(field.value) ? Number(field.value) : Number(field.defaultValue);
-    field.value = String(Math.max(0, now + Number(button.dataset['step'])));
-  } else if (button?.dataset['reset'] !== undefined) form.reset();
+  if (button?.dataset['step'] !== undefined) step(form, button, 0);
+  else if (button?.dataset['reset'] !== undefined) form.reset();
   else return;
   workOutAfter(button.dataset['reset'] === undefined ? pause : 0, working);
 }
