@@ -31,6 +31,7 @@ export function articlesPage(
     main: (
       <>
         {register(anchorOf(kind), articles, title)}
+        <p class="defers">{site.defers}</p>
         {articles.map(({ article, usedIn }) => entry(kind, article, usedIn))}
       </>
     ),

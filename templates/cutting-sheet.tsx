@@ -2,12 +2,9 @@ import type { Root } from 'hast';
 import { drawn } from '../src/rendering/drawn.ts';
 import { offcutHatching } from '../src/showing/figures/cut-layout.ts';
 import type { ShownCaution } from '../src/showing/shown.ts';
-import { pageWords } from '../src/words/pages.ts';
 import { sheetWords } from '../src/words/sheets.ts';
-import { cautionPanel } from './caution.tsx';
 import { cutMaterials } from './cut-layout.tsx';
-import type { Markup } from './page.tsx';
-import { shows } from './place.ts';
+import { cautionSection } from './sheet-cautions.tsx';
 import { type SheetFacts, sheetDocument, sheetHead } from './sheet-frame.tsx';
 
 /** The cutting plan of a guide at one level, to print and to cut by. */
@@ -34,19 +31,9 @@ export function cuttingSheet(view: CuttingSheetView): Root {
           fields: [sheetWords.batchNumber, sheetWords.date, words.cutBy, sheetWords.checkedBy],
         })}
         <p class="how">{words.say}</p>
-        {careful(view)}
+        {cautionSection(view.cautions, view.plan.defers)}
         <div {...cutMaterials(view.plan.cutting, true)} />
       </>
     ),
   });
-}
-
-function careful({ cautions, plan }: CuttingSheetView): Markup {
-  return (
-    <section class="careful">
-      <h2>{pageWords.guide.careful}</h2>
-      <ul class="cautions">{cautions.map((caution) => cautionPanel(caution))}</ul>
-      <p class="defers" {...shows(plan.defers)} />
-    </section>
-  );
 }

@@ -1,14 +1,13 @@
 import type { Root } from 'hast';
 import { pageWords } from '../src/words/pages.ts';
-import { documentOf, securityPolicy } from './page.tsx';
+import { type Site, documentOf, securityPolicy } from './page.tsx';
 import { said } from './place.ts';
 
 const { door: words } = pageWords;
 
 /** The first file that somebody opens in the published folder: which edition is for whom. */
 export function doorPage(
-  program: string,
-  language: string,
+  { program, language, defers }: Pick<Site, 'program' | 'language' | 'defers'>,
   editions: readonly ('trainees' | 'staff')[],
 ): Root {
   const title = said(words.title, { program });
@@ -47,7 +46,7 @@ export function doorPage(
       <footer class="foot">
         <div class="wrap">
           <p class="training-only">{pageWords.trainingOnly}</p>
-          <p>{pageWords.defers}</p>
+          <p>{defers}</p>
         </div>
       </footer>
     </body>,

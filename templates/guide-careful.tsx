@@ -4,6 +4,7 @@ import { cautionPanel } from './caution.tsx';
 import type { GuideView } from './guide-page.tsx';
 import type { Markup } from './page.tsx';
 import { part } from './part.tsx';
+import { policyNote } from './policy-note.tsx';
 import { blanks, rowsOf, shows, where } from './place.ts';
 
 /** All cautions, most severe first, and what comes before the guide; beside them the tools to have ready. */
@@ -27,6 +28,7 @@ export function guideCareful(view: GuideView): Markup {
           <p>{pageWords.guide.noCautions}</p>
         )}
         <p class="defers" {...shows(plan.defers)} />
+        {policyNote(view.site)}
         <p class="electrosurgery" {...shows(guide.electrosurgery)} />
       </div>
       {toolsReady(view)}

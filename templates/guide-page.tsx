@@ -124,7 +124,7 @@ function prose(content: readonly ElementContent[]): Markup {
 }
 
 function buildPart(view: GuideView): Content {
-  const { line, guide, steps } = view;
+  const { line, guide, steps, plan } = view;
   if (line.steps.length === 0) return null;
   return (
     <section id="build" class="build" aria-labelledby="build-head">
@@ -136,6 +136,7 @@ function buildPart(view: GuideView): Content {
             step,
             steps[step.id],
             guide.checks.filter(({ after }) => after?.step === step.id),
+            plan.defersAtStep,
           ),
         )}
       </ol>

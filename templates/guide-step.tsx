@@ -13,11 +13,14 @@ const { guide: words } = pageWords;
 /**
  * One step: beside it the ruler that carries its time; in it what can hurt, what to take and set, then the acts, then
  * how to tell that it is right.
+ *
+ * @param defers  Who has the last word, in one line.
  */
 export function guideStep(
   step: ShownStep,
   prose: StepProse | undefined,
   checks: readonly ShownCheck[],
+  defers: Shown,
 ): Markup {
   const key = `lines[0].steps.${step.id}`;
   return (
@@ -25,7 +28,7 @@ export function guideStep(
       {rail(step, key)}
       <div class="step-body">
         {heading(step)}
-        {dangers(step, key, prose)}
+        {dangers(step, key, prose, defers)}
         {tray(step, key)}
         {remarks([step.limit, ...step.also])}
         {work(prose, checks)}
@@ -76,11 +79,12 @@ function heading({ number, heading: name, runs }: ShownStep): Markup {
   );
 }
 
-/** All that can hurt stands before what to take and before the first act. */
+/** All that can hurt stands before what to take and before the first act; and who has the last word on it. */
 function dangers(
   { cautions, hazards, controls }: ShownStep,
   key: string,
   prose: StepProse | undefined,
+  defers: Shown,
 ): Content {
   const careful = prose?.careful ?? [];
   if (cautions.length + hazards.length + controls.length + careful.length === 0) return null;
@@ -97,6 +101,9 @@ function dangers(
       ) : null}
       {list(words.meets, 'meets', `${key}.hazards`, hazards)}
       {list(words.wear, 'wear', `${key}.controls`, controls)}
+      <p class="defers-here">
+        <a href="#careful" {...shows(defers)} />
+      </p>
     </div>
   );
 }

@@ -2,16 +2,25 @@ import type { ShownModel } from '../src/showing/module/show-models.ts';
 import { mostSevereFirst } from '../src/showing/show-cautions.ts';
 import type { Shown } from '../src/showing/shown.ts';
 import { moduleWords } from '../src/words/modules.ts';
-import { pageWords } from '../src/words/pages.ts';
 import { cautionPanel } from './caution.tsx';
-import type { Markup } from './page.tsx';
+import type { Markup, Site } from './page.tsx';
 import { part } from './part.tsx';
+import { policyNote } from './policy-note.tsx';
 import { shows } from './place.ts';
 
 const { models: words, trainee } = moduleWords;
 
+/** What of a module's page the dangers are made of. */
+export interface CarefulView {
+  readonly site: Site;
+  readonly models: readonly ShownModel[];
+  /** Dangers of what stands at the stations. */
+  readonly room: readonly Shown[];
+}
+
 /** What of the models of a session can hurt: cautions first, then each model with what is in it and its dangers. */
-export function moduleCareful(models: readonly ShownModel[], room: readonly Shown[], remark: string): Markup {
+export function moduleCareful(view: CarefulView, remark = ''): Markup {
+  const { site, models, room } = view;
   const cautions = mostSevereFirst(models.flatMap((model) => model.cautions));
   return part(
     'careful',
@@ -31,7 +40,8 @@ export function moduleCareful(models: readonly ShownModel[], room: readonly Show
         </div>
       ) : null}
       {models.length > 0 ? <ul class="in-models">{models.map(modelDangers)}</ul> : null}
-      <p class="defers">{pageWords.defers}</p>
+      <p class="defers">{site.defers}</p>
+      {policyNote(site)}
     </>,
     <p>{remark}</p>,
   );

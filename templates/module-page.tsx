@@ -71,7 +71,7 @@ function partsOf(view: ModuleView): readonly PagePart[] {
   const taken: readonly string[] = ['', words.judged, words.models];
   const free = sections.filter(({ id, heading }) => !toRead.has(id) && !taken.includes(heading));
   return partsThere([
-    ['careful', words.careful, moduleCareful(view.models, view.room, words.carefulSays)],
+    ['careful', words.careful, moduleCareful(view, words.carefulSays)],
     ['about', words.about, about(under(''))],
     ['aims', words.aims, aims(module)],
     [

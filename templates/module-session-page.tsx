@@ -77,9 +77,9 @@ export function sessionPage(view: SessionView): Root {
 }
 
 function partsOf(view: SessionView): readonly PagePart[] {
-  const { session, teaching, matrix, models, lives } = view;
+  const { session, teaching, matrix, lives } = view;
   return partsThere([
-    ['careful', words.careful, moduleCareful(models, view.room, '')],
+    ['careful', words.careful, moduleCareful(view)],
     ['people', words.people, people(session)],
     ['plan', words.plan, agenda(session)],
     ['timetable', words.timetable, timetable(session.circuits)],

@@ -15,28 +15,30 @@ export interface ModuleSheetFacts {
   /** The module's own page. */
   readonly back: string;
   readonly module: ShownModule;
+  /** Who has the last word, and whom to ask. */
+  readonly defers: string;
 }
 
 interface ModuleSheetParts {
   readonly id: keyof typeof teachingWords.sheets;
   /** Whether it follows what the reader has set on the page of the session. */
   readonly follows?: true;
-  /** Whether it is a page for each of several things, each with a head and a foot of its own. */
-  readonly isOfPages?: true;
+  /** Whether `main` itself says who has the last word: on each of several pages, or with what can hurt. */
+  readonly defersWithin?: boolean;
   readonly main: Content;
 }
 
 /** A sheet of a module as a document of its own. */
 export function moduleSheet(
-  { module, ...frame }: ModuleSheetFacts,
-  { id, follows, isOfPages, main }: ModuleSheetParts,
+  { module, defers, ...frame }: ModuleSheetFacts,
+  { id, follows, defersWithin, main }: ModuleSheetParts,
 ): Root {
   return sheetOf(
     {
       ...frame,
       name: module.title.text,
       backTo: teachingWords.back,
-      defers: shown('defers', pageWords.defers),
+      defers: shown('defers', defers),
       style: 'module-sheet.css',
     },
     {
@@ -52,7 +54,7 @@ export function moduleSheet(
           ) : (
             main
           )}
-          {isOfPages ? null : defers()}
+          {defersWithin ? null : defersLine(defers)}
         </>
       ),
       ...(follows ? { script: 'session.js' } : {}),
@@ -73,13 +75,14 @@ export function onePage(
     <article class="one-page">
       {headOf(view, <h2 class="sheet-title">{title}</h2>, fields, view.module.title.text)}
       {content}
-      {defers()}
+      {defersLine(view.defers)}
     </article>
   );
 }
 
-function defers(): Markup {
-  return <p class="defers">{pageWords.defers}</p>;
+/** Who has the last word: with what can hurt where that stands on the sheet, else at its foot. */
+export function defersLine(text: string): Markup {
+  return <p class="defers">{text}</p>;
 }
 
 /**

@@ -7,7 +7,7 @@ export function pageFoot({ site, of }: PageParts): Markup {
     <footer class="foot">
       <div class="wrap">
         <p class="training-only">{pageWords.trainingOnly}</p>
-        <p>{pageWords.defers}</p>
+        <p>{site.defers}</p>
         <p class="foot-of">{of === undefined ? site.program : `${site.program} · ${of}`}</p>
       </div>
     </footer>

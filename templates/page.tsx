@@ -17,6 +17,16 @@ export interface Site {
   readonly language: string;
   /** Those pages that there are, by their path from the edition's folder. */
   readonly places: readonly { readonly id: PlaceId; readonly path: string }[];
+  /** Who has the last word, and whom to ask. */
+  readonly defers: string;
+  readonly policy?: Policy;
+}
+
+/** The program's own policy, as far as it says where that is. */
+export interface Policy {
+  readonly contact?: string;
+  readonly link?: string;
+  readonly note?: string;
 }
 
 export interface PageParts {

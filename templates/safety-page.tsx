@@ -14,7 +14,6 @@ const signals = ['danger', 'warning', 'caution', 'notice'] as const;
 
 export interface SafetyView {
   readonly site: Site;
-  readonly policy?: { readonly contact?: string; readonly link?: string; readonly note?: string };
   /** Everything that can hurt, with the way to the entry of a product or tool. */
   readonly hazards: readonly { readonly hazard: ShownHazard; readonly href?: string }[];
   /** The way to the same as a table. */
@@ -41,7 +40,7 @@ export function safetyPage(view: SafetyView): Root {
   });
 }
 
-function first({ policy }: SafetyView): Markup {
+function first({ site: { policy } }: SafetyView): Markup {
   return (
     <>
       <ol class="ranks">
@@ -85,13 +84,11 @@ function signalList(): Markup {
 }
 
 /** What comes first is said again at the group itself, since nobody reads a page from its top. */
-function hazards({ hazards: all, policy, csv }: SafetyView): Content {
+function hazards({ hazards: all, site, csv }: SafetyView): Content {
   if (all.length === 0) return <p>{words.none}</p>;
   return (
     <>
-      <p class="defers">
-        {pageWords.defers} {policy?.contact === undefined ? null : `${words.contact}: ${policy.contact}.`}
-      </p>
+      <p class="defers">{site.defers}</p>
       <p>
         <a href={csv}>{registerWords.file}</a>
       </p>

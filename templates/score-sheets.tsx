@@ -17,7 +17,7 @@ export interface ScoreSheetsView extends ModuleSheetFacts {
 export function scoreSheets(view: ScoreSheetsView): Root {
   return moduleSheet(view, {
     id: 'score-sheets',
-    isOfPages: true,
+    defersWithin: true,
     main: (
       <>
         <h1 class="unseen">{teachingWords.sheets['score-sheets']}</h1>

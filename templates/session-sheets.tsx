@@ -8,7 +8,14 @@ import { moduleWords } from '../src/words/modules.ts';
 import { teachingWords } from '../src/words/teaching.ts';
 import { matrixTable } from './module-matrix.tsx';
 import { stationRow, circuitTables } from './module-session-page.tsx';
-import { type ModuleSheetFacts, listOf, moduleSheet, moduleSheetHead, sheetPart } from './module-sheet.tsx';
+import {
+  type ModuleSheetFacts,
+  defersLine,
+  listOf,
+  moduleSheet,
+  moduleSheetHead,
+  sheetPart,
+} from './module-sheet.tsx';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { blank, blanks, rowsOf, shows } from './place.ts';
@@ -26,23 +33,16 @@ export interface SessionSheetView extends ModuleSheetFacts {
 
 /** The sheet in the instructor's hand: what happens when, what is said, what stands ready, what is asked at the end. */
 export function sessionPlanSheet(view: SessionSheetView): Root {
-  const { session, teaching, models, room } = view;
+  const { session, teaching } = view;
   return moduleSheet(view, {
     id: 'session-plan',
     follows: true,
+    defersWithin: isCareful(view),
     main: (
       <>
         {moduleSheetHead(view, titles['session-plan'], [plan.date, plan.room, plan.lead, plan.begins])}
         {facts(session)}
-        {models.length + room.length > 0
-          ? sheetPart(
-              words.careful,
-              <>
-                {models.map(inModel)}
-                {listOf(room)}
-              </>,
-            )
-          : null}
+        {isCareful(view) ? sheetPart(words.careful, careful(view)) : null}
         {sheetPart(
           words.people,
           listOf([...session.people.map(({ says }) => says), session.instructors.says]),
@@ -191,17 +191,18 @@ type ShownDayItem = { readonly what: ShownModel['title']; readonly takes: ShownM
 
 /** The trainees' page on paper: one side where it can. */
 export function handOut(view: HandOutView): Root {
-  const { module, day, models, room } = view;
+  const { module, day } = view;
   const { trainee } = moduleWords;
   const part = (heading: string, content: Content): Content =>
     content === null ? null : sheetPart(heading, content);
   return moduleSheet(view, {
     id: 'hand-out',
+    defersWithin: isCareful(view),
     main: (
       <>
         {moduleSheetHead(view, module.title.text, [], titles['hand-out'])}
         <div class="two-columns">
-          {part(trainee.careful, careful(models, room))}
+          {part(trainee.careful, isCareful(view) ? careful(view, trainee.carefulSays) : null)}
           {part(trainee.figures.booked, listOf([module.booked, module.where]))}
           {part(trainee.aims, aims(module))}
           {part(trainee.prepare, preparation(module))}
@@ -219,13 +220,20 @@ export function handOut(view: HandOutView): Root {
   });
 }
 
-function careful(models: readonly ShownModel[], room: readonly Shown[]): Content {
-  if (models.length + room.length === 0) return null;
+type Careful = Pick<HandOutView, 'models' | 'room' | 'defers'>;
+
+function isCareful({ models, room }: Careful): boolean {
+  return models.length + room.length > 0;
+}
+
+/** What of the models and the room can hurt, and who has the last word. */
+function careful({ models, room, defers }: Careful, remark?: string): Markup {
   return (
     <>
-      <p>{moduleWords.trainee.carefulSays}</p>
+      {remark === undefined ? null : <p>{remark}</p>}
       {models.map(inModel)}
       {listOf(room)}
+      {defersLine(defers)}
     </>
   );
 }

@@ -37,7 +37,7 @@ function stepBlock(step: ShownStep, prose: StepProse | undefined, view: BenchShe
         <span class="n" {...shows(number)} /> <span {...shows(heading)} />{' '}
         <span class="runs" {...shows(runs)} {...where(runs.key, isSaid(runs))} />
       </h3>
-      {step.cautions.map((caution) => cautionLine(caution, view))}
+      {cautionGroup(step, view)}
       {careful(step, prose)}
       {takes(step)}
       <div class="acts">{[...(prose?.acts ?? [])]}</div>
@@ -50,23 +50,35 @@ function stepBlock(step: ShownStep, prose: StepProse | undefined, view: BenchShe
   );
 }
 
-function cautionLine({ id, signal, word, hazard, avoid }: ShownCaution, view: BenchSheetView): Markup {
+/** All cautions of a step in one group; behind the last, who has the last word. */
+function cautionGroup({ cautions }: ShownStep, view: BenchSheetView): Content {
+  if (cautions.length === 0) return null;
+  return (
+    <ul class="caution-lines">
+      {cautions.map((caution, i) => cautionLine(caution, i === cautions.length - 1, view))}
+    </ul>
+  );
+}
+
+function cautionLine(caution: ShownCaution, isLast: boolean, view: BenchSheetView): Markup {
+  const { id, signal, word, hazard, avoid } = caution;
   const number = view.cautions.numbers[id];
   return (
-    <p class={`caution-line signal-${signal}`}>
+    <li class={`caution-line signal-${signal}`}>
       {signal === 'notice' ? null : alertSymbol()}
       <strong class="word" {...shows(word)} />
       {number ? <b class="caution-number" {...shows(number)} /> : null} <b {...shows(hazard)} />
       {avoid.map((way) => (
         <span class="way" {...shows(way)} />
       ))}
-    </p>
+      {isLast ? <i class="policy-first">{words.policyFirst}</i> : null}
+    </li>
   );
 }
 
 /** What protects, what binds in time, and what the author says of it: above the acts too. */
 function careful({ controls, limit, also }: ShownStep, prose: StepProse | undefined): Content {
-  const sentences = [...controls, ...[limit, ...also].filter(isSaid)];
+  const sentences = [...controls, limit, ...also].filter(isSaid);
   const own = prose?.careful ?? [];
   if (sentences.length + own.length === 0) return null;
   return (

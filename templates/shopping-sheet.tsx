@@ -34,6 +34,7 @@ export function shoppingSheet(view: ShoppingSheetView): Root {
           fields: [sheetWords.batchNumber, sheetWords.date, words.orderedBy, sheetWords.checkedBy],
         })}
         <p class="how">{words.say}</p>
+        <p class="defers" {...shows(view.plan.defers)} />
         {notes(list)}
         <div {...rowsOf('list.suppliers', list.suppliers, supplier, blankSupplier)} />
         {list.suppliers.length > 0 ? null : <p>{words.nothing}</p>}
@@ -42,7 +43,6 @@ export function shoppingSheet(view: ShoppingSheetView): Root {
         </p>
         {othersPart(list.others)}
         {toolsPart(list.tools)}
-        <p class="defers" {...shows(view.plan.defers)} />
       </>
     ),
   });

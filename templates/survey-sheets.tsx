@@ -16,7 +16,7 @@ export interface SurveySheetsView extends ModuleSheetFacts {
 export function surveySheets(view: SurveySheetsView): Root {
   return moduleSheet(view, {
     id: 'surveys',
-    isOfPages: true,
+    defersWithin: true,
     main: (
       <>
         <h1 class="unseen">{teachingWords.sheets.surveys}</h1>

@@ -34,7 +34,8 @@ export function planJson(plan: Plan, workspace: Workspace) {
   return {
     format: planFormat,
     trainingOnly: safetyWords.trainingOnly,
-    defers: safetyWords.defers,
+    defers: safetyWords.order,
+    ...(program.policy ? { policy: program.policy } : {}),
     demand: plan.lines.map(demandJson),
     safety: plan.lines.map((line) => safetyJson(line, workspace)),
     requirements: plan.requirements.map(({ material, amount }) => ({

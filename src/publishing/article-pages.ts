@@ -53,10 +53,8 @@ function usersOf(
 /** The register of hazards as a page, and as a table beside it. */
 function safetyFiles(site: Site, workspace: Workspace, today: IsoDate): Files {
   const hazards = showSafety(workspace, today);
-  const { policy } = workspace.program;
   const page = safetyPage({
     site,
-    ...(policy ? { policy } : {}),
     hazards: hazards.map((hazard) => ({ hazard, ...entryOf(hazard) })),
     csv: 'hazards.csv',
   });

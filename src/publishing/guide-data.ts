@@ -4,6 +4,7 @@ import { type HowToTexts, howToJsonLd, scriptData } from '../exports/how-to-json
 import { jsonText } from '../exports/json-text.ts';
 import { planJson } from '../exports/plan-json.ts';
 import { shoppingCsv } from '../exports/shopping-csv.ts';
+import { deferral } from '../showing/deferral.ts';
 import { fill, plainSpaces } from '../showing/fill.ts';
 import { workOfEach } from '../showing/work-of-each.ts';
 import { guideDataWords as words } from '../words/guide-data.ts';
@@ -58,7 +59,9 @@ function howToTexts(planned: PlannedGuide, prose: GuideProse, workspace: Workspa
   return {
     name: line.title.text,
     description: plainSpaces(
-      [guide.summary.text || guide.trains.text, pageWords.trainingOnly, pageWords.defers].join(' ').trim(),
+      [guide.summary.text || guide.trains.text, pageWords.trainingOnly, deferral(workspace.program).inFull]
+        .join(' ')
+        .trim(),
     ),
     makes: plainSpaces(batch),
     version: guide.number.text,

@@ -1,4 +1,5 @@
 import type { Workspace } from '../core/model/workspace.ts';
+import { deferral } from '../showing/deferral.ts';
 import { type ShownMatrix, showMatrix } from '../showing/module/show-matrix.ts';
 import { type ShownModel, showModel, showRoom } from '../showing/module/show-models.ts';
 import { type ShownModule, showModule } from '../showing/module/show-module.ts';
@@ -18,6 +19,8 @@ export interface ShownModuleParts {
   readonly models: readonly ShownModel[];
   /** Dangers of what stands at the stations. */
   readonly room: readonly Shown[];
+  /** Who has the last word, and whom to ask. */
+  readonly defers: string;
   readonly session: ShownSession;
   /** All models in one plan. */
   readonly plan?: ShownPlan;
@@ -39,6 +42,7 @@ export function showModuleParts(
     day: showDay(module, cohort.agenda),
     models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
     room: showRoom(module, workspace),
+    defers: deferral(workspace.program).inFull,
     session: showSession(module, cohort, workspace, day),
     ...(plan ? { plan } : {}),
     lives: showLives('lives', cohort, workspace, plan),

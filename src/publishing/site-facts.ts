@@ -1,4 +1,5 @@
 import type { Workspace } from '../core/model/workspace.ts';
+import { deferral } from '../showing/deferral.ts';
 import type { PlaceId, Site } from '../../templates/page.tsx';
 import type { ManualPage } from './manual-pages.ts';
 
@@ -11,12 +12,18 @@ const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
   { id: 'manual', path: 'manual/index.html' },
 ];
 
-/** What every page shares: the program, its language, the ways to those pages that there are. */
+/** What every page shares: the program, its language, its policy, the ways to those pages that there are. */
 export function siteOf({ program, modules }: Workspace, manual: readonly ManualPage[]): Site {
   const isThere: Partial<Record<PlaceId, boolean>> = {
     manual: manual.length > 0,
     modules: Object.keys(modules).length > 0,
   };
   const there = places.filter(({ id }) => isThere[id] ?? true);
-  return { program: program.name, language: program.locale, places: there };
+  return {
+    program: program.name,
+    language: program.locale,
+    places: there,
+    defers: deferral(program).inFull,
+    ...(program.policy ? { policy: program.policy } : {}),
+  };
 }

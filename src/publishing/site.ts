@@ -55,7 +55,7 @@ export function makeSite(parts: SiteParts): Files | { readonly refused: readonly
   const wanted = parts.editions ?? editions;
   const modules = planModules(workspace, guides, parts.today);
   const shared = sharedFiles(parts, guides, modules);
-  const door = htmlBytes(doorPage(workspace.program.name, workspace.program.locale, wanted));
+  const door = htmlBytes(doorPage(siteOf(workspace, []), wanted));
   const files = wanted.flatMap((edition) => {
     const own = modulePages(modules, contextOf(parts, edition));
     return [...joined([forEdition(shared, edition), own])].map(

@@ -4,6 +4,7 @@ import { utcTime } from '../core/time/iso-time.ts';
 import { exportWords } from '../words/exports.ts';
 import { planWords } from '../words/plan.ts';
 import { safetyWords } from '../words/safety.ts';
+import { deferral } from './deferral.ts';
 import { counted, fill, plainSpaces } from './fill.ts';
 import { materialDangers } from './material-dangers.ts';
 import { rangesOf } from './model-lists.ts';
@@ -91,10 +92,15 @@ function carefulNotes(step: string, line: PlannedLine, workspace: Workspace): st
     return fill(words.caution, { word: word.text, text: texts.join(' ') });
   });
   const products = showHazards('hazards', step, line, workspace).map(({ text }) => text);
-  return plainSpaces([...cautions, ...products, fill(words.last, safetyWords)].join('\n'));
+  return plainSpaces([...cautions, ...products, last(workspace)].join('\n'));
 }
 
-/** A calendar has more than this plan in it: each says what it is for. */
+/** A calendar has more than this plan in it: each event says what it is for, and who has the last word. */
+function last({ program }: Workspace): string {
+  const { trainingOnly } = safetyWords;
+  return fill(words.last, { trainingOnly, defers: deferral(program).inFull });
+}
+
 function workEvents(plan: Plan, schedule: PlannedSchedule, workspace: Workspace): PlanEvent[] {
   const seen = new Map<string, number>();
   return workOfEach(plan, schedule).map(({ task, from, until, builder, guide, work }) => {

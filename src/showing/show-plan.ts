@@ -3,6 +3,7 @@ import type { Workspace } from '../core/model/workspace.ts';
 import type { Plan, PlannedLine } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
 import { safetyWords } from '../words/safety.ts';
+import { deferral } from './deferral.ts';
 import { counted, fill } from './fill.ts';
 import { lineName } from './names.ts';
 import { showCosts, showTools } from './show-costs.ts';
@@ -30,11 +31,13 @@ export function* showingPlan(plan: Plan, workspace: Workspace): InPieces<ShownPl
   );
   const schedule = showSchedule('schedule', plan, workspace);
   yield;
+  const defers = deferral(workspace.program);
   return {
     title: shown('title', plan.lines.map(titleText).join(planWords.andAlso)),
     facts: showPlanFacts('facts', plan, workspace),
     trainingOnly: shown('trainingOnly', safetyWords.trainingOnly),
-    defers: shown('defers', safetyWords.defers),
+    defers: shown('defers', defers.inFull),
+    defersAtStep: shown('defersAtStep', defers.atStep),
     lines,
     shopping: showShopping('shopping', plan, workspace),
     cutting,

@@ -27,8 +27,10 @@ export interface ShownPlan {
   readonly facts: readonly ShownFact[];
   /** "For training only, never for patient care." */
   readonly trainingOnly: Shown;
-  /** Local policy first, then the data sheet, then this guide. Stands once with the cautions. */
+  /** Local policy and whom to ask, then the data sheet, then this guide. Stands with every group of cautions. */
   readonly defers: Shown;
+  /** The same in one line, for each step. */
+  readonly defersAtStep: Shown;
   readonly lines: readonly ShownLine[];
   readonly shopping: {
     readonly rows: readonly ShownPurchase[];

@@ -7,6 +7,7 @@ export const pageWords = {
   skip: 'Skip to the content',
   mainNav: 'Site',
   pageNav: 'On this page',
+  policy: 'The program’s policy',
   title: '{page} · {program}',
   places: {
     guides: 'Guides',

@@ -58,6 +58,8 @@ export const sheetWords = {
   check: 'Check',
 
   make: 'Make',
+  /** Behind the cautions of a step; in full, with whom to ask, it stands at the head. */
+  policyFirst: 'Policy first.',
   makeSay: 'Down each column. Tick when done; write the reading and the clock time.',
   does: 'Do',
   reading: 'Reading',

@@ -5,6 +5,7 @@ import type { PlanSettings } from '../../src/core/plan/demand.ts';
 import type { PlannedSchedule } from '../../src/core/plan/result.ts';
 import { type CalendarEvent, planIcs } from '../../src/exports/plan-ics.ts';
 import { showEvents } from '../../src/showing/show-events.ts';
+import { deferral } from '../../src/showing/deferral.ts';
 import { safetyWords } from '../../src/words/safety.ts';
 import { aProgram, planOf } from '../core/plan/a-workspace.ts';
 import { gelatinRoom } from '../core/plan/gelatin-block.ts';
@@ -148,7 +149,7 @@ describe('the calendar of a plan', () => {
       'WARNING: Hot gel sticks. It burns. Wear heat-proof gloves.',
       'CAUTION: Powder flies. It stings. Wear heat-proof gloves.',
       'Gelatin powder: Causes serious eye irritation (H319)',
-      `${safetyWords.trainingOnly} ${safetyWords.defers}`,
+      `${safetyWords.trainingOnly} ${deferral(careful.program).inFull}`,
     ]);
     expect(notes('order')).toContain('Gelatin powder: 2 × 500 g. Causes serious eye irritation (H319)');
   });

@@ -33,6 +33,16 @@ describe('a plan as JSON', () => {
     expect(jsonOf(4).demand[0]).not.toHaveProperty('level');
   });
 
+  it('says what comes before the guide, and hands on the program’s policy as it is written', () => {
+    const policy = { contact: 'the safety lead', link: 'https://example.org/policy' };
+    const program = { ...gelatinRoom.program, policy };
+    expect(jsonOf(4, {}, { ...gelatinRoom, program })).toMatchObject({
+      defers: expect.stringContaining('Local policy first') as string,
+      policy,
+    });
+    expect(jsonOf(4)).not.toHaveProperty('policy');
+  });
+
   it('is exact: a decimal where that ends, else a fraction', () => {
     // 120 g × 4 × 1.05 / 0.95 = 10080/19 g; 0.18 m × 4 = 0.72 m
     const { requirements } = jsonOf(4);

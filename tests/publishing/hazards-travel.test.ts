@@ -4,10 +4,17 @@ import { type Signal, signals } from '../../src/core/model/guide.ts';
 import type { PageRow } from '../../src/exports/search-library.ts';
 import { type Files, makeSite } from '../../src/publishing/site.ts';
 import { read as readWorkspace } from '../../src/reading/read.ts';
+import { deferral } from '../../src/showing/deferral.ts';
 import { libraryWords } from '../../src/words/library.ts';
+import { moduleWords } from '../../src/words/modules.ts';
 import { safetyWords } from '../../src/words/safety.ts';
+import { sheetWords } from '../../src/words/sheets.ts';
+import { teachingWords } from '../../src/words/teaching.ts';
 import { demoSite, picturesNow, readDemo, today } from './demo-site.ts';
 import { lettersOf, pagesOf } from './html.ts';
+
+/** As the demo's program.yaml has the contact. */
+const lastWord = deferral({ policy: { contact: 'the skills room safety lead' } });
 
 let site: Files;
 let pages: ReadonlyMap<string, string>;
@@ -114,12 +121,73 @@ describe('what can hurt', () => {
   });
 });
 
+// Readers' goal 37: every warning has hazard, harm, how to avoid it, and a line on local policy.
+describe('who has the last word', () => {
+  const { inFull, atStep } = lastWord;
+  const sectionOf = (html: string, start: string): string =>
+    html.slice(html.indexOf(start)).split('</section>')[0]!;
+  const pagesLike = (path: RegExp) => [...pages].filter(([name]) => path.test(name));
+
+  it.each([
+    ['a guide', /^trainees\/guides\/[^/]+\/(?:[^/]+\/)?index\.html$/, 'id="careful"'],
+    ['a bench sheet', /\/bench-sheet\//, 'class="careful"'],
+    ['a cutting plan', /\/cutting-plan\//, 'class="careful"'],
+    ['a module for trainees', /\/modules\/[^/]+\/index\.html$/, 'id="careful"'],
+    ['a module for staff', /\/session\/index\.html$/, 'id="careful"'],
+    ['a hand-out', /\/hand-out\//, `<h2>${moduleWords.trainee.careful}</h2>`],
+    ['a session plan', /\/session-plan\//, `<h2>${teachingWords.page.careful}</h2>`],
+    ['the page on safety', /\/safety\/index\.html$/, 'id="hazards"'],
+  ] as const)('stands in full, with whom to ask, in the group at the head of %s', (_, path, start) => {
+    const met = pagesLike(path).filter(([, html]) => html.includes(start));
+    expect(met.length).toBeGreaterThan(0);
+    const silent = met.filter(([, html]) => !lettersOf(sectionOf(html, start)).includes(inFull));
+    expect(silent.map(([name]) => name)).toEqual([]);
+  });
+
+  it.each(['shopping-list', '../materials', '../tools'])(
+    'stands above the first danger of a product on %s',
+    (name) => {
+      const folder = name.replace('../', '');
+      const met = [...pages].filter(
+        ([path, html]) =>
+          path.includes(`/${folder}/index.html`) && /class="dangers"|class="named-list meets"/.test(html),
+      );
+      expect(met.length).toBeGreaterThan(0);
+      for (const [path, html] of met) {
+        const at = html.indexOf('class="defers"');
+        const danger = html.search(/class="dangers"|class="named-list meets"/);
+        expect([path, at > 0 && at < danger]).toEqual([path, true]);
+      }
+    },
+  );
+
+  it('stands in one line in every group of a step, on the page with whom to ask and a way to the whole', () => {
+    const groups = guidePages().flatMap(([path, html]) =>
+      html
+        .split('<div class="dangers">')
+        .slice(1)
+        .map((group) => [path, group.split('class="acts')[0]!] as const),
+    );
+    expect(groups.length).toBeGreaterThan(20);
+    const silent = groups.filter(
+      ([, group]) => !lettersOf(group).includes(atStep) || !group.includes('<a href="#careful"'),
+    );
+    expect(silent.map(([path]) => path)).toEqual([]);
+    const lines = sheetsNamed('bench-sheet').flatMap(([path, html]) =>
+      [...html.matchAll(/<ul class="caution-lines">.*?<\/ul>/gs)].map(([group]) => [path, group] as const),
+    );
+    expect(lines.length).toBeGreaterThan(20);
+    const ends = (group: string): boolean => lettersOf(group).trim().endsWith(sheetWords.policyFirst);
+    expect(lines.filter(([, group]) => !ends(group)).map(([path]) => path)).toEqual([]);
+  });
+});
+
 describe('for training only', () => {
   it('stands on every page and every sheet, and who has the last word too', () => {
     const plain = (html: string): string => lettersOf(html).replaceAll('\u00a0', ' ');
     expect(pages.size).toBeGreaterThan(100);
     const without = [...pages].filter(([, html]) => !plain(html).includes(safetyWords.trainingOnly));
-    const undeferred = [...pages].filter(([, html]) => !plain(html).includes(safetyWords.defers));
+    const undeferred = [...pages].filter(([, html]) => !plain(html).includes(lastWord.inFull));
     expect([...without, ...undeferred].map(([path]) => path)).toEqual([]);
   });
 

@@ -171,9 +171,9 @@ describe('the gel block, 10 of them', () => {
     ]);
   });
 
-  it('says once who has the last word, and what the models are for', () => {
-    expect(shown.defers.text).toContain(
-      'Local policy first, then the supplier’s data sheet, then this guide',
+  it('says who has the last word, whom to ask, and what the models are for', () => {
+    expect(shown.defers.text).toMatch(
+      /^Local policy first \(ask .+\), then the supplier’s data sheet, then this guide/,
     );
     expect(shown.trainingOnly.text).toBe('For training only, never for patient care.');
   });

@@ -179,7 +179,7 @@ describe('other pages', () => {
   });
 
   it('the door leads to the editions that were published, and to no other', () => {
-    const door = html(doorPage('Practice Room', 'en', ['staff']));
+    const door = html(doorPage(site, ['staff']));
     expect(door).toContain('href="staff/index.html"');
     expect(door).not.toContain('trainees');
   });
@@ -187,10 +187,9 @@ describe('other pages', () => {
   it('the safety page says what comes first, and when no product with a danger is listed', () => {
     const page = html(
       safetyPage({
-        site,
+        site: { ...site, policy: { contact: 'the safety lead', link: 'https://example.org/policy' } },
         hazards: [],
         csv: 'hazards.csv',
-        policy: { contact: 'the safety lead', link: 'https://example.org/policy' },
       }),
     );
     expect(

@@ -18,6 +18,7 @@ export const site: Site = {
     { id: 'guides', path: 'index.html' },
     { id: 'safety', path: 'safety/index.html' },
   ],
+  defers: 'Local policy first (ask the safety lead), then the data sheet.',
 };
 
 export const text = (words: string): Shown => shown(words.slice(0, 12), words);
@@ -90,6 +91,7 @@ export const plan: ShownPlan = {
   facts: [{ id: 'build-time', name: text('Build time'), value: text('1 h 5 min') }],
   trainingOnly: text('For training only, never for patient care.'),
   defers: text('Local policy first.'),
+  defersAtStep: text('Policy first, at each step.'),
   lines: [line],
   shopping: { rows: [], deliveries: [], total: text('£0.00'), notes: [] },
   cutting: [],

@@ -101,7 +101,7 @@ function programFor(
     suppliers: named(program.suppliers, shops),
     sayAlso: {},
     address: undefined,
-    policy: undefined,
+    policy: program.policy?.contact === undefined ? undefined : { contact: program.policy.contact },
   });
 }
 
