@@ -112,6 +112,7 @@ import { unusualCost } from './unusual-cost.ts';
 import { unusualHandsOn } from './unusual-hands-on.ts';
 import { unusualLife } from './unusual-life.ts';
 import { vapourNearIgnition } from './vapour-near-ignition.ts';
+import { vapourOutlastsHoldLimit } from './vapour-outlasts-hold-limit.ts';
 import { verbNotObservable } from './verb-not-observable.ts';
 import { weightsDoNotAddUp } from './weights-do-not-add-up.ts';
 
@@ -222,6 +223,7 @@ export const checks: readonly Check[] = Object.freeze([
   unusualHandsOn,
   unusualLife,
   vapourNearIgnition,
+  vapourOutlastsHoldLimit,
   verbNotObservable,
   weightsDoNotAddUp,
 ]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic } from '../../src/core/diagnostic.ts';
 import { checks, runChecks } from '../../src/checks/checks.ts';
+import { makePlan } from '../../src/core/plan/plan.ts';
 import { read } from '../../src/reading/read.ts';
 import { allCases, filesOf, findingsOf, type Case, type Change } from '../cases/workspace-of-case.ts';
 
@@ -241,3 +242,37 @@ function runsBoth(one: Case, other: Case): boolean {
     runChecks({ workspace, origins, unread, files: beside, today: '2026-11-25' }).length >= 0
   );
 }
+
+describe('vapour before a flame under a hold limit', () => {
+  // Worked by hand: 40 min to clear, and 4 min + 1 min a model with the flame on, one model: 45 min.
+  const limits = [
+    ['45 min', []],
+    ['44 min', ['vapour-outlasts-hold-limit']],
+    ['4 min', ['hold-limit-broken']],
+  ] as const;
+  const written = (limit: string): readonly Change[] => [
+    {
+      file: 'materials/psyllium.yaml',
+      find: 'form: bulk',
+      put: 'form: bulk\nhazards: [H226]\ndata-sheet:\n  link: https://supplier.example.org/p.pdf\n  dated: 2026-03-01',
+    },
+    inGuide('steps: [melt-the-gel, pour]', 'steps: [weigh-out, melt-the-gel, pour]'),
+    inGuide(
+      '    uses: [psyllium]',
+      `    uses: [psyllium]\n    controls: [ventilation]\n    clears-in: 40 min\n    use-within: ${limit}`,
+    ),
+    inGuide('    set:\n      heat: 60 °C', '    set:\n      heat: 60 °C\n    ignition: yes'),
+    inGuide('    uses: [gel, rubber-tube]', '    uses: [gel, rubber-tube]\n    clears-in: 20 min'),
+  ];
+
+  it.each(limits)('of %s is found exactly where no plan can be made', (limit, codes) => {
+    const one: Case = { code: 'none', name: '', folder: '/nowhere', change: written(limit) };
+    expect(codesOf(findingsOf(filesOf(one)))).toEqual(codes);
+    const { workspace } = read(filesOf(one));
+    const plan = makePlan(workspace!, [{ guide: 'needle-block', wanted: 1 }], {
+      today: '2026-11-25',
+      effort: '1/50',
+    });
+    expect('refused' in plan ? 'refused' : 'none' in plan.schedule).toBe(codes.length > 0);
+  });
+});

@@ -117,4 +117,9 @@ export const safetyFindings: ProblemFamily = {
     why: 'Vapour and ignition are kept apart in time, from step to step; within one step nobody can.',
     act: 'two steps in its place, one with the vapour and its clears-in, one with the ignition; or another product',
   },
+  'vapour-outlasts-hold-limit': {
+    says: 'The vapour of “{step}” clears in {clears} and “{next}”, an ignition, takes {handsOn}: more than the {limit} within which “{next}” must be done.',
+    why: 'Both count from when hands leave “{step}”, and no flame is lit before the vapour has cleared, so this can never be planned. Whoever set the two times decides about them; neither is to be shortened or stretched to fit.',
+    act: 'another product that gives off no vapour, or a way of doing “{next}” without flame and heat',
+  },
 };
