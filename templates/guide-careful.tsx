@@ -49,10 +49,13 @@ function toolsReady({ plan, root }: GuideView): Markup {
   );
 }
 
-function toolRow({ id, name, need, owned }: Tool, root: string): Markup {
+function toolRow({ id, name, dangers, need, owned }: Tool, root: string): Markup {
   return (
     <li>
-      <a href={`${root}tools/index.html#tool-${id}`} {...shows(name)} />
+      <span>
+        <a href={`${root}tools/index.html#tool-${id}`} {...shows(name)} />
+        <span class="dangers" {...shows(dangers)} />
+      </span>
       <span class="need">
         <span {...shows(need)} />
         <span class="owned" {...shows(owned)} />
@@ -62,5 +65,5 @@ function toolRow({ id, name, need, owned }: Tool, root: string): Markup {
 }
 
 function blankTool(key: string): Tool {
-  return { id: '{id}', ...blanks('name', 'need', 'owned')(key) };
+  return { id: '{id}', ...blanks('name', 'dangers', 'need', 'owned')(key) };
 }

@@ -5,6 +5,7 @@ import { sheetWords } from '../src/words/sheets.ts';
 import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { blank, isSaid, rowsOf, shows } from './place.ts';
+import { cautionSection } from './sheet-cautions.tsx';
 import { type SheetFacts, box, sheetDocument, sheetHead, spanOf } from './sheet-frame.tsx';
 
 export interface RecordSheetView extends SheetFacts {
@@ -13,7 +14,10 @@ export interface RecordSheetView extends SheetFacts {
 
 const { record: words } = sheetWords;
 
-/** What is filed of a batch: lots, each model with its readings, yield, changes, release. It says nothing of how. */
+/**
+ * What is filed of a batch: cautions, each model with its readings, lots, yield, changes, release. It says nothing of
+ * how.
+ */
 export function recordSheet(view: RecordSheetView): Root {
   const { record } = view;
   return sheetDocument(view, {
@@ -28,12 +32,12 @@ export function recordSheet(view: RecordSheetView): Root {
           withCode: true,
         })}
         <p class="how">{words.say}</p>
+        {cautionSection(view.line.cautions, view.plan.defers)}
         {models(record)}
         {otherChecks(view)}
         {lots(record)}
         {changes()}
         {yieldAndRelease(record)}
-        <p class="defers" {...shows(view.plan.defers)} />
       </>
     ),
   });

@@ -227,11 +227,14 @@ function otherRow({ name, must, dangers, needed, why, left }: Other): Markup {
   );
 }
 
-function toolRow({ name, count, price }: Omit<ShownToolToBuy, 'id'>): Markup {
+function toolRow({ name, dangers, count, price }: Omit<ShownToolToBuy, 'id'>): Markup {
   return (
     <tr>
       <td class="tick-cell">{box()}</td>
-      <th scope="row" {...shows(name)} />
+      <th scope="row">
+        <b {...shows(name)} />
+        <span class="dangers" {...shows(dangers)} />
+      </th>
       <td class="end" {...shows(count)} />
       <td class="end" {...shows(price)} />
     </tr>
@@ -239,7 +242,7 @@ function toolRow({ name, count, price }: Omit<ShownToolToBuy, 'id'>): Markup {
 }
 
 const blankOther = blanks('name', 'must', 'dangers', 'needed', 'why', 'left');
-const blankTool = blanks('name', 'count', 'price');
+const blankTool = blanks('name', 'dangers', 'count', 'price');
 
 function blankOrder(key: string): ShownOrder {
   const texts = blanks(

@@ -5,6 +5,7 @@ import { planWords } from '../words/plan.ts';
 import { showSum } from './money.ts';
 import { toolName } from './names.ts';
 import { showCount } from './numbers.ts';
+import { toolDangers } from './product-dangers.ts';
 import { type ShownCost, type ShownPlan, shown } from './shown.ts';
 import { fill } from './fill.ts';
 
@@ -52,6 +53,7 @@ export function showTools(key: string, { tools }: Plan, workspace: Workspace): S
   return tools.map(({ tool, peak, owned, toBuy }, i) => ({
     id: tool,
     name: shown(`${key}[${i}].name`, toolName(tool, workspace)),
+    dangers: shown(`${key}[${i}].dangers`, toolDangers(tool, workspace)),
     need: shown(`${key}[${i}].need`, fill(planWords.tools.need, { count: showCount(peak) })),
     owned: shown(`${key}[${i}].owned`, ownedText(owned, toBuy)),
   }));

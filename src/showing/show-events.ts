@@ -6,7 +6,7 @@ import { planWords } from '../words/plan.ts';
 import { safetyWords } from '../words/safety.ts';
 import { deferral } from './deferral.ts';
 import { counted, fill, plainSpaces } from './fill.ts';
-import { materialDangers } from './material-dangers.ts';
+import { materialDangers } from './product-dangers.ts';
 import { rangesOf } from './model-lists.ts';
 import { lineName, supplierName } from './names.ts';
 import { showStepCautions } from './show-cautions.ts';

@@ -5,7 +5,7 @@ import { sheetWords } from '../words/sheets.ts';
 import { showAsWritten } from './amounts.ts';
 import { properly } from './author-text.ts';
 import { capital, fill } from './fill.ts';
-import { materialDangers } from './material-dangers.ts';
+import { materialDangers } from './product-dangers.ts';
 import { materialName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { shown } from './shown.ts';

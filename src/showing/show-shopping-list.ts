@@ -5,7 +5,7 @@ import { planWords } from '../words/plan.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { properly } from './author-text.ts';
 import { fill, listed } from './fill.ts';
-import { materialDangers } from './material-dangers.ts';
+import { materialDangers, toolDangers } from './product-dangers.ts';
 import { showMoney, showSum } from './money.ts';
 import { materialName, supplierName, toolName } from './names.ts';
 import { showCount } from './numbers.ts';
@@ -157,6 +157,7 @@ function toolsToBuy(key: string, { tools }: Plan, workspace: Workspace): readonl
     .map(({ tool, toBuy }, i) => ({
       id: tool,
       name: shown(`${key}[${i}].name`, toolName(tool, workspace)),
+      dangers: shown(`${key}[${i}].dangers`, toolDangers(tool, workspace)),
       count: shown(`${key}[${i}].count`, showCount(toBuy)),
       price: shown(`${key}[${i}].price`, priceOfTool(tool, workspace)),
     }));

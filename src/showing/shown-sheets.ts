@@ -60,6 +60,8 @@ export interface ShownNotBought {
 export interface ShownToolToBuy {
   readonly id: string;
   readonly name: Shown;
+  /** What of it can hurt. Empty where nothing is known to. */
+  readonly dangers: Shown;
   readonly count: Shown;
   readonly price: Shown;
 }

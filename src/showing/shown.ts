@@ -47,6 +47,8 @@ export interface ShownPlan {
   readonly tools: readonly {
     readonly id: string;
     readonly name: Shown;
+    /** What of it can hurt. Empty where nothing is known to. */
+    readonly dangers: Shown;
     readonly need: Shown;
     readonly owned: Shown;
   }[];

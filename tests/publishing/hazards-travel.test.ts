@@ -2,8 +2,11 @@ import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Signal, signals } from '../../src/core/model/guide.ts';
 import type { PageRow } from '../../src/exports/search-library.ts';
+import { makePlan } from '../../src/core/plan/plan.ts';
+import type { Plan } from '../../src/core/plan/result.ts';
 import { type Files, makeSite } from '../../src/publishing/site.ts';
 import { read as readWorkspace } from '../../src/reading/read.ts';
+import { showShoppingList } from '../../src/showing/show-shopping-list.ts';
 import { deferral } from '../../src/showing/deferral.ts';
 import { libraryWords } from '../../src/words/library.ts';
 import { moduleWords } from '../../src/words/modules.ts';
@@ -92,6 +95,34 @@ describe('what can hurt', () => {
     }
   });
 
+  it('stands in full on the batch record as on the bench sheet, most severe first, before what is filled in', () => {
+    const inGroup = (html: string): readonly string[] =>
+      [...html.matchAll(/<p class="hazard">.*?<\/p>/gs)].map(([text]) => lettersOf(text));
+    const records = sheetsNamed('batch-record');
+    expect(records.length).toBeGreaterThan(10);
+    for (const [path, html] of records) {
+      const [group, rest = ''] = html.split('<table class="made">');
+      const bench = pages.get(path.replace('batch-record', 'bench-sheet'))!;
+      expect([path, isOrdered(group!), signalsIn(rest)]).toEqual([path, true, []]);
+      expect([path, inGroup(group!)]).toEqual([path, inGroup(bench)]);
+      expect([path, inGroup(group!).length > 0]).toEqual([path, true]);
+    }
+  });
+
+  it('travels with a tool: to what is to have ready, and to the list where one is to buy', async () => {
+    const read = await readDemo();
+    const { program, ...rest } = read.workspace!;
+    const workspace = { ...rest, program: { ...program, owned: { ...program.owned, 'craft-knife': 0 } } };
+    const plan = makePlan(workspace, [{ guide: 'abscess-pouch', wanted: 2 }], {
+      today,
+      effort: '1/50',
+    }) as Plan;
+    const knife = showShoppingList('list', plan, workspace).tools.find(({ id }) => id === 'craft-knife');
+    expect(knife?.dangers.text).toBe('A sharp blade, cuts');
+    const ready = pages.get('trainees/guides/abscess-pouch/index.html')!.split('<ul class="kit"')[1]!;
+    expect(lettersOf(ready.split('</ul>')[0]!)).toMatch(/Craft knife[^.]*A sharp blade, cuts/);
+  });
+
   it('stands in the plan for other programs, most severe first', () => {
     const plan = JSON.parse(textOf('trainees/guides/needle-block/plan.json')) as {
       trainingOnly: string;
@@ -131,6 +162,7 @@ describe('who has the last word', () => {
   it.each([
     ['a guide', /^trainees\/guides\/[^/]+\/(?:[^/]+\/)?index\.html$/, 'id="careful"'],
     ['a bench sheet', /\/bench-sheet\//, 'class="careful"'],
+    ['a batch record', /\/batch-record\//, 'class="careful"'],
     ['a cutting plan', /\/cutting-plan\//, 'class="careful"'],
     ['a module for trainees', /\/modules\/[^/]+\/index\.html$/, 'id="careful"'],
     ['a module for staff', /\/session\/index\.html$/, 'id="careful"'],
@@ -144,7 +176,7 @@ describe('who has the last word', () => {
     expect(silent.map(([name]) => name)).toEqual([]);
   });
 
-  it.each(['shopping-list', '../materials', '../tools'])(
+  it.each(['shopping-list', 'batch-record', '../materials', '../tools'])(
     'stands above the first danger of a product on %s',
     (name) => {
       const folder = name.replace('../', '');

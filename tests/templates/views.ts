@@ -96,7 +96,15 @@ export const plan: ShownPlan = {
   shopping: { rows: [], deliveries: [], total: text('£0.00'), notes: [] },
   cutting: [],
   costs: [{ id: 'used', name: text('Used'), means: text('what ends in one model'), each: [text('£1.20')] }],
-  tools: [{ id: 'scissors', name: text('Scissors'), need: text('1 at once'), owned: nothing }],
+  tools: [
+    {
+      id: 'scissors',
+      name: text('Scissors'),
+      dangers: text('A sharp blade, cuts'),
+      need: text('1 at once'),
+      owned: nothing,
+    },
+  ],
   schedule: {
     none: nothing,
     helps: [],
