@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import type { Definition, Root } from 'mdast';
+import { withAllBelow } from '../reading/prose/document.ts';
 import { parseMarkdown } from '../reading/prose/markdown.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { plainText, renderProse } from '../rendering/prose.ts';
@@ -27,17 +28,29 @@ export function manualPages(site: Site, pages: readonly ManualPage[]): Files {
   return new Map([...files, ...home]);
 }
 
-/** Pages by file name. A page is called by its heading of level 1. */
+/**
+ * Pages in the order in which the manual's own page leads to them; what it leaves out comes last, by file name. A page is
+ * called by its heading of level 1.
+ */
 export function readManual(manual: Files | undefined): readonly ManualPage[] {
   const files = [...(manual ?? [])]
     .filter(([path]) => path.endsWith('.md'))
     .sort(([a], [b]) => (a < b ? -1 : 1));
-  return files.map(([path, bytes]) => {
+  const pages = files.map(([path, bytes]) => {
     const root = parseMarkdown(new TextDecoder().decode(bytes), 0);
     const title = root.children.find((node) => node.type === 'heading' && node.depth === 1);
     const name = path.replace(/\.md$/, '').toLowerCase();
     return { name, title: title ? plainText(title) : name, root };
   });
+  const order = ['index', ...linksOf(pages.find(({ name }) => name === 'index'))];
+  const placeOf = ({ name }: ManualPage) => (order.includes(name) ? order.indexOf(name) : order.length);
+  return pages.sort((a, b) => placeOf(a) - placeOf(b));
+}
+
+/** The pages that a page leads to, by name. */
+function linksOf(page: ManualPage | undefined): readonly string[] {
+  const nodes = page ? withAllBelow(page.root) : [];
+  return nodes.flatMap((node) => (node.type === 'link' ? [node.url.replace(/\.md$/, '')] : []));
 }
 
 export const folderOf = ({ name }: Pick<ManualPage, 'name'>): string =>

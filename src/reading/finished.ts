@@ -1,10 +1,9 @@
-import { z } from 'zod';
 import type { Guide } from '../core/model/guide.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Finished } from '../core/plan/demand.ts';
 import { readCount } from '../core/quantity/read.ts';
 import { checkShape } from './shape/check-shape.ts';
-import { text } from './shape/kinds.ts';
+import { finishedShape, type FinishedShape } from './shape/stock-shape.ts';
 import {
   entries,
   field,
@@ -18,16 +17,7 @@ import {
 } from './sheet/written.ts';
 import { readWords } from './values/plain-words.ts';
 
-const finishedShape = z.array(
-  z.strictObject({
-    guide: text,
-    level: text.optional(),
-    part: text.optional(),
-    count: text.optional(),
-    past: z.record(z.string(), text).optional(),
-  }),
-);
-type Row = z.infer<typeof finishedShape>[number];
+type Row = FinishedShape[number];
 
 /**
  * The models that a stock file lists: so many finished, so many past a step.

@@ -48,14 +48,15 @@ function readJudged(file: string, bytes: Uint8Array, of: For): Judged | undefine
   return undefined;
 }
 
-/** The first column says who; nothing of it is kept. */
-function columnsOf({ scoring, pass }: For): readonly string[] {
-  const columns: Readonly<Record<PassMark['method'], readonly string[]>> = {
-    angoff: ['judge', ...scoring.items.map(({ id }) => id)],
-    'borderline-regression': ['person', 'rating', 'points'],
-    'contrasting-groups': ['person', 'ready', 'points'],
-  };
-  return columns[pass.method];
+/** Of each method. The first column says who; nothing of it is kept. Angoff has one for each item besides. */
+export const judgesColumns: Readonly<Record<PassMark['method'], readonly string[]>> = {
+  angoff: ['judge'],
+  'borderline-regression': ['person', 'rating', 'points'],
+  'contrasting-groups': ['person', 'ready', 'points'],
+};
+
+function columnsOf({ scoring, pass: { method } }: For): readonly string[] {
+  return [...judgesColumns[method], ...(method === 'angoff' ? scoring.items.map(({ id }) => id) : [])];
 }
 
 /** Reports columns that are missing, that nobody knows, and that stand twice. */

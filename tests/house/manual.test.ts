@@ -1,12 +1,15 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checks, runChecks } from '../../src/checks/checks.ts';
 import { moduleFileKinds } from '../../src/checks/module-file-kind.ts';
 import type { Gravity } from '../../src/core/diagnostic.ts';
 import { limits } from '../../src/reading/limits.ts';
+import { judgesColumns } from '../../src/reading/judges.ts';
 import { read } from '../../src/reading/read.ts';
+import { otherDangers } from '../../src/core/model/material.ts';
 import { controlWords } from '../../src/words/controls.ts';
 import { scriptWords, scriptWordsOfNone } from '../../src/words/script.ts';
+import { fileWith, keyRowsOf, keysIn, keysOf, shapeAt, shapes } from './keys-of-manual.ts';
 
 const page = readFileSync(new URL('../../content/manual/writing-a-guide.md', import.meta.url), 'utf8');
 
@@ -120,5 +123,80 @@ describe('the page on what is trusted', () => {
     const missing = Object.entries(rows).filter(([what, most]) => !page.includes(`| ${what} | ${most} |`));
     expect(missing).toEqual([]);
     expect(read('what-is-trusted.md')).toContain('(limits.md)');
+  });
+});
+
+it('the manual’s own page leads to every other', () => {
+  const folder = new URL('../../content/manual/', import.meta.url);
+  const home = readFileSync(new URL('index.md', folder), 'utf8');
+  const pages = readdirSync(folder).filter((name) => name.endsWith('.md') && name !== 'index.md');
+  expect(pages.filter((name) => !home.includes(`](${name})`))).toEqual([]);
+});
+
+describe('the pages of keys', () => {
+  const rows = ['keys-of-a-program.md', 'keys-of-a-guide.md', 'keys-of-a-module.md'].flatMap(keyRowsOf);
+  const told = rows.flatMap((row) =>
+    row.at.flatMap((at) =>
+      keysIn(row.example, shapeAt(shapes[row.file]!, at), at).map((path) => ({ ...row, path })),
+    ),
+  );
+
+  it.each(Object.keys(shapes))('have every key of %s in one row, and no other', (file) => {
+    const keys = keysOf(shapes[file]!);
+    const paths = told.filter((row) => row.file === file).map(({ path }) => path);
+    const unwritten = keys.filter(({ path, isGroup }) => !isGroup && !paths.includes(path));
+    const unknown = paths.filter((path) => !keys.some((key) => key.path === path));
+    const twice = paths.filter((path, i) => paths.indexOf(path) < i);
+    expect({ unwritten: unwritten.map(({ path }) => path), unknown, twice }).toEqual({
+      unwritten: [],
+      unknown: [],
+      twice: [],
+    });
+  });
+
+  it.each(Object.keys(shapes))('say of every key of %s whether it is needed', (file) => {
+    const wrong = keysOf(shapes[file]!).flatMap(({ path, isNeeded }) => {
+      const row = told.find((row) => row.file === file && row.path === path);
+      return row && isNeeded !== undefined && (row.needed === '**yes**') !== isNeeded ? [path] : [];
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  const names: Readonly<Record<string, (row: number) => string>> = {
+    'program.yaml': () => 'program.yaml',
+    'materials/ID.yaml': (row) => `materials/row-${row}.yaml`,
+    'tools/ID.yaml': (row) => `tools/row-${row}.yaml`,
+    'guide.md': (row) => `guides/row-${row}/guide.md`,
+    'module.md': (row) => `modules/row-${row}/module.md`,
+  };
+
+  it('show examples that can be read as they stand', () => {
+    const files = rows.flatMap((row, i): (readonly [string, Uint8Array])[] => {
+      const name = names[row.file]?.(i);
+      if (name === undefined || row.means.includes('not built yet')) return [];
+      const text = JSON.stringify(fileWith(row), undefined, 1);
+      return [[name, bytes(name.endsWith('.md') ? `---\n${text}\n---\n` : text)]];
+    });
+    const programs = files.filter(([name]) => name === 'program.yaml');
+    const all = new Map([...smallest, ...files.filter(([name]) => name !== 'program.yaml')]);
+    const reads = [all, ...programs.map((program) => new Map([...smallest, program]))].map((each) =>
+      read(each),
+    );
+    const wrong = reads.flatMap(({ diagnostics }) =>
+      diagnostics.map(({ code, places: [at] }) => `${at?.file}:${at?.line}: ${code}`),
+    );
+    expect(files.length).toBeGreaterThan(200);
+    expect(wrong).toEqual([]);
+  });
+
+  const textOf = (name: string) =>
+    readFileSync(new URL(`../../content/manual/${name}`, import.meta.url), 'utf8');
+
+  it('have every column of a table of judges, and every danger without a code', () => {
+    const columns = [...new Set(Object.values(judgesColumns).flat())];
+    const module = textOf('keys-of-a-module.md');
+    expect(columns.filter((column) => !module.includes(`| \`${column}\` |`))).toEqual([]);
+    const program = textOf('keys-of-a-program.md');
+    expect(otherDangers.filter((danger) => !program.includes(`\`${danger}\``))).toEqual([]);
   });
 });

@@ -3,6 +3,7 @@ import type { ByLevel, Duration, Varied } from '../../core/model/values.ts';
 import { isByLevel, isMap, readVaried, refuseMapForText } from '../values/by-level.ts';
 import { readClockTime } from '../values/money-and-time.ts';
 import { isId, means, wrong } from '../values/plain-words.ts';
+import { handsOnShape, waitShape } from '../shape/guide-shape.ts';
 import type { Raw, RawMap } from '../sheet/sheet.ts';
 import {
   entries,
@@ -38,9 +39,10 @@ export function readHandsOn(at: Maybe, levels: Levels): HandsOn {
 }
 
 function readHandsOnOnce(at: Written<Raw>, levels: Levels): HandsOn {
-  if (!hasKeyOf(at.value, ['once', 'each'])) return { once: variedTime(at, levels) ?? noTime, each: noTime };
+  const keys = Object.keys(handsOnShape.shape);
+  if (!hasKeyOf(at.value, keys)) return { once: variedTime(at, levels) ?? noTime, each: noTime };
   const map = at as Written<RawMap>;
-  refuseOtherKeys(map, ['once', 'each']);
+  refuseOtherKeys(map, keys);
   const time = (key: string): Varied<Duration> => variedTime(field(map, key), levels) ?? noTime;
   return { once: time('once'), each: time('each') };
 }
@@ -70,7 +72,7 @@ type Room = keyof typeof roomKeys;
 const isRoom = (room: string): room is Room => room in roomKeys;
 
 function readWaitOnce(at: Written<Raw>, levels: Levels): Wait | undefined {
-  const keys = ['usual', 'as', ...Object.values(roomKeys)];
+  const keys = Object.keys(waitShape.shape);
   if (!hasKeyOf(at.value, keys)) {
     const usual = variedTime(at, levels);
     return usual && { usual, ifRoom: {} };

@@ -165,3 +165,14 @@ export const stepUseShape = z.strictObject({
   amount: open.optional(),
   pieces: texts.optional(),
 });
+
+/** Hands-on that says more than one time. */
+export const handsOnShape = z.strictObject({ once: open.optional(), each: open.optional() });
+/** A wait that says more than one time. */
+export const waitShape = z.strictObject({
+  usual: open.optional(),
+  as: text.optional(),
+  'if-cold': open.optional(),
+  'if-damp': open.optional(),
+  'if-hot': open.optional(),
+});
