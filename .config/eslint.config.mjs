@@ -3,7 +3,7 @@ import { defineConfig } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
 export default defineConfig(
-  { ignores: ['dist/', 'site/', 'coverage/', 'node_modules/'] },
+  { ignores: ['dist/', 'site/', 'coverage/', 'node_modules/', '.mutants/'] },
   js.configs.recommended,
   tseslint.configs.strict,
   {

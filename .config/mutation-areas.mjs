@@ -25,7 +25,7 @@ const areas = {
   },
   hazards: {
     mutate: ['src/core/model/ghs-label.ts', 'src/core/plan/scale/hazard*.ts'],
-    tests: ['tests/core/model/**/*.test.ts', 'tests/core/plan/**/*.test.ts', 'tests/outside/ghs.test.ts'],
+    tests: ['tests/core/plan/hazard*.test.ts', 'tests/outside/ghs.test.ts'],
   },
 };
 

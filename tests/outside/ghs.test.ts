@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ghsLabel } from '../../src/core/model/ghs-label.ts';
+import { isFlammable } from '../../src/core/plan/scale/hazards.ts';
 import { hazardStatements, pictogramNames } from '../../src/words/hazards.ts';
 import { precautionaryStatements } from '../../src/words/precautions.ts';
 import labels from './data/ghs-label-cases.json' with { type: 'json' };
@@ -17,9 +18,11 @@ describe('the label of a product', () => {
   // 1.4.10.5.3.1 (a) to (c): the same products with one statement more or less.
   const given: readonly (readonly [string, readonly string[], readonly string[]])[] = [
     ['the skull leaves no exclamation mark', ['H301', 'H335'], ['GHS06']],
-    ['corrosion takes the place of irritation', ['H318', 'H315'], ['GHS05']],
+    ['corrosion takes the place of irritation', ['H318', 'H315', 'H319'], ['GHS05']],
     ['corrosion leaves the mark of a skin sensitiser', ['H318', 'H317'], ['GHS05', 'GHS07']],
     ['a respiratory sensitiser takes the place of a skin sensitiser', ['H334', 'H317', 'H319'], ['GHS08']],
+    ['and of irritation of the skin', ['H334', 'H315'], ['GHS08']],
+    ['but not of what is harmful', ['H334', 'H317', 'H332'], ['GHS07', 'GHS08']],
     ['another health hazard does not', ['H351', 'H317'], ['GHS07', 'GHS08']],
   ];
   it.each(given)('%s', (_, codes, pictograms) => {
@@ -40,19 +43,28 @@ describe('the label of a product', () => {
   });
 
   it('leaves open what the code alone does not tell', () => {
-    expect(ghsLabel(['H228'])).toEqual({ pictograms: [], open: ['H228'] });
+    expect(ghsLabel(['H228', 'H228'])).toEqual({ pictograms: [], open: ['H228'] });
+  });
+
+  // CLP Regulation (EC) 1272/2008, Annex II, part 2: EUH201A is a statement of its own, not EUH201 of an organ
+  it('leaves to the EU what is of the EU', () => {
+    expect(ghsLabel(['EUH201A']).open).toEqual(['EUH201A']);
   });
 
   it('takes codes that are joined, and letters for the organ or the effect, as their parts', () => {
-    expect(ghsLabel(['H301+H331', 'H360FD'])).toEqual({
-      signal: 'Danger',
-      pictograms: ['GHS06', 'GHS08'],
-      open: [],
-    });
+    const label = { signal: 'Danger', pictograms: ['GHS06', 'GHS08'], open: [] };
+    expect(ghsLabel(['H301+H331', 'H360FD'])).toEqual(label);
+    expect(ghsLabel(['H360FD+H301'])).toEqual(label);
   });
 });
 
 describe('statements', () => {
+  it('that speak of gas, spray or vapour that a flame sets alight are H220 to H226', () => {
+    const alight = /flammable (gas|aerosol|liquid)/i;
+    const other = ghs.hazardStatements.filter(({ code, text }) => isFlammable(code) !== alight.test(text));
+    expect(other.map(({ code }) => code)).toEqual([]);
+  });
+
   it('are those of the standard, but for what it leaves to the supplier to say', () => {
     const plain = (text: string): string => text.replace(/ \(state [^)]*\)/g, '');
     const other = ghs.hazardStatements.filter(({ code, text }) => hazardStatements[code] !== plain(text));

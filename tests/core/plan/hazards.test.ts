@@ -19,6 +19,7 @@ import {
 const materials = [
   aMaterial('spray', { hazards: ['H229', 'H222'] }),
   aMaterial('alum', { hazards: ['H319'] }),
+  aMaterial('lime', { hazards: ['H319'] }),
   aMaterial('powder'),
   aMaterial('balloon', { also: ['latex'] }),
 ];
@@ -38,6 +39,15 @@ describe('what can hurt in a step', () => {
       ['material', 'spray'],
       ['material', 'balloon'],
     ]);
+  });
+
+  it('is named once, however many things bring it', () => {
+    const [make] = hazardsOf({
+      materials: [aRow('alum', '1 g'), aRow('lime', '1 g')],
+      tools: [aToolRow('knife', { in: ['make'] }), aToolRow('knife', { in: ['make'], count: 2 })],
+    });
+    expect(make!.hazards).toEqual(['H319', 'blade']);
+    expect(make!.sources.map(({ id }) => id)).toEqual(['alum', 'lime', 'knife']);
   });
 
   it('is nothing where nothing used has a hazard, whatever the words say', () => {
@@ -96,14 +106,16 @@ describe('what can hurt in a step', () => {
         aStep('us-warm', '1 min', '0 min', at('113', '°F')), // 45 °C
         aStep('us-hot', '1 min', '0 min', at('114', '°F')),
         aStep('long', '1 min', '0 min', at('60', 'min')),
+        aStep('in-words', '1 min', '0 min', { set: { heat: { text: 'simmer' } } }),
         aStep('flame', '1 min', '0 min', { ignition: true }),
       ),
     });
-    expect(found.map(({ dangerous }) => dangerous)).toEqual([false, true, false, true, false, true]);
+    expect(found.map(({ dangerous }) => dangerous)).toEqual([false, true, false, true, false, false, true]);
     expect(found[1]!.sources).toEqual([{ kind: 'heat', id: 'heat', hazards: [] }]);
   });
 
   it('passes over what the workspace lacks', () => {
-    expect(hazardsOf({ materials: [aRow('nowhere', '1 g')] })[0]!.dangerous).toBe(false);
+    const tools = [aToolRow('nowhere', { in: ['make'] })];
+    expect(hazardsOf({ materials: [aRow('nowhere', '1 g')], tools })[0]!.sources).toEqual([]);
   });
 });

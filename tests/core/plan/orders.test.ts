@@ -41,6 +41,14 @@ describe('planned backwards, today a Wednesday, ready by Monday noon', () => {
     expect('none' in schedule ? undefined : clock(schedule.start)).toBe('2026-11-27T09:00');
   });
 
+  it('orders go out at opening too where the clocks go forward in between', () => {
+    // clocks go forward on Sunday 28 March 2027 (IANA zone database); used on Wednesday at 16:50 by the new ones
+    const { deliveries } = plan([quick], { today: '2027-03-25', readyBy: '2027-03-31T17:00' });
+    expect(deliveries.map(({ ordered, arrives }) => [clock(ordered), clock(arrives)])).toEqual([
+      ['2027-03-30T09:00', '2027-03-31T09:00'],
+    ]);
+  });
+
   it('cannot be done where no pack comes in time, and says how much later it could', () => {
     const { schedule, purchases } = plan([cheap], { readyBy });
     if (!('none' in schedule)) throw new Error('there should be none');

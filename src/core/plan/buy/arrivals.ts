@@ -111,8 +111,6 @@ export function datedDeliveries(
   });
 }
 
-const day = 1440;
-
 /** The opening of the last working day, not before the first, on which all is still in time. */
 function latestOrder(
   packs: readonly Pick<Purchase, 'material' | 'packs'>[],
@@ -120,13 +118,14 @@ function latestOrder(
   workspace: Workspace,
   neededBy: NeededBy,
 ): number {
-  const needs = packs.map(({ material }) => neededBy.get(material) ?? Infinity);
+  const { work, zone } = workspace.program;
+  const needed = packs.filter(({ material }) => neededBy.has(material));
   const isInTime = (ordered: number): boolean =>
-    packs.every((purchase, i) => (slowest(purchase, ordered, workspace) ?? ordered) <= needs[i]!);
-  const last = Math.min(...needs);
-  for (let days = Math.floor((last - first) / day); days > 0 && last < Infinity; days--) {
-    const ordered = orderedAt(workspace.program, first + days * day);
-    if (isInTime(ordered)) return ordered;
-  }
-  return first;
+    needed.every(
+      (purchase) => (slowest(purchase, ordered, workspace) ?? ordered) <= neededBy.get(purchase.material)!,
+    );
+  let latest = first;
+  for (let next = first; needed.length > 0 && isInTime(next); next = addWorkingDays(work, zone, next, 1))
+    latest = next;
+  return latest;
 }

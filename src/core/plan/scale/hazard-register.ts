@@ -20,18 +20,22 @@ export interface HazardMet {
 /** Every hazard of a workspace where it is met, at whatever level, by guide, in the order of its steps. */
 export function hazardsMet(workspace: Workspace): readonly HazardMet[] {
   const ids = Object.keys(workspace.guides).sort();
-  return ids.flatMap((id) => {
-    const guide = workspace.guides[id]!;
-    const all = levelsOf(guide).flatMap((level) => metAt(guide, level, workspace));
-    const named = new Map<string, HazardMet>();
-    for (const met of all) {
-      const key = `${met.step} ${met.kind} ${met.source}`;
-      if (!named.has(key)) named.set(key, met);
-    }
-    return [...named.values()];
-  });
+  return ids.flatMap((id) => metIn(workspace.guides[id]!, workspace));
 }
 
+/** What several levels have in common is met once, at the first of them. */
+function metIn(guide: Guide, workspace: Workspace): readonly HazardMet[] {
+  const met = new Map<string, HazardMet>();
+  for (const level of levelsOf(guide))
+    for (const one of metAt(guide, level, workspace)) {
+      const key = `${one.step} ${one.kind} ${one.source}`;
+      if (!met.has(key)) met.set(key, one);
+    }
+  const place = guide.steps.map(({ id }) => id);
+  return [...met.values()].sort((a, b) => place.indexOf(a.step) - place.indexOf(b.step));
+}
+
+/** The usual one first; a guide without levels is at none. */
 function levelsOf(guide: Guide): readonly (string | undefined)[] {
   const usual = usualLevel(guide);
   return [usual, ...guide.levels.map(({ id }) => id).filter((id) => id !== usual)];
