@@ -105,17 +105,13 @@ function purchaseOf({ material, needed }: Want, { packs, fromStock, left, cut }:
   };
 }
 
-/** One for each supplier that anything is bought from, in the order of the program. */
+/** One for each supplier that anything is bought from, in the order of the program; then those that it lacks. */
 function deliveriesOf(choices: readonly Choice[], program: Program): Delivery[] {
-  const known = Object.keys(program.suppliers);
-  const named = [...new Set(choices.map(({ offer }) => offer.supplier))];
-  const order = (id: string | undefined): number =>
-    id !== undefined && known.includes(id) ? known.indexOf(id) : known.length;
-  return named
-    .sort((a, b) => order(a) - order(b))
-    .map((supplier) => {
-      const goods = priceOf(choices.filter(({ offer }) => offer.supplier === supplier));
-      const charge = chargeFor(supplier, goods, program);
-      return { ...(supplier === undefined ? {} : { supplier }), goods, charge };
-    });
+  const named = new Set(choices.map(({ offer }) => offer.supplier));
+  const known = Object.keys(program.suppliers).filter((id) => named.has(id));
+  return [...new Set([...known, ...named])].map((supplier) => {
+    const goods = priceOf(choices.filter(({ offer }) => offer.supplier === supplier));
+    const charge = chargeFor(supplier, goods, program);
+    return { ...(supplier === undefined ? {} : { supplier }), goods, charge };
+  });
 }
