@@ -7,7 +7,8 @@ const areas = {
     mutate: ['src/core/solve/packs/*.ts', 'src/core/plan/buy/*.ts'],
     tests: [
       'tests/core/solve/packs/**/*.test.ts',
-      'tests/core/plan/**/*.test.ts',
+      'tests/core/plan/buy/**/*.test.ts',
+      'tests/core/plan/{buy,cut,orders}.test.ts',
       'tests/outside/pack-cover.test.ts',
     ],
   },

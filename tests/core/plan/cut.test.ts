@@ -206,6 +206,46 @@ describe('what is on hand', () => {
     expect(made.cutting[0]!.layouts[0]!.pieces[0]!.model).toBe(1);
   });
 
+  it.each<[string, PlanSettings['stock'], string[]]>([
+    // a piece of 30,000 mm² and 40,000 more: 10,000 are missing from a sheet of 60,000, another is bought
+    ['nothing', undefined, ['3', '0 mm²', '50000 mm²']],
+    ['the 10,000 that are missing', { felt: { value: '100', unit: 'cm²' } }, ['1.5', '10000 mm²', '0 mm²']],
+    [
+      '10,000 more than the amount',
+      { felt: { value: '500', unit: 'cm²' } },
+      ['1.5', '40000 mm²', '40000 mm²'],
+    ],
+    ['a sheet', onHand('300 mm x 200 mm').settings.stock, ['1.5', '60000 mm²', '50000 mm²']],
+    ['two sheets', onHand('2 x 300 mm x 200 mm').settings.stock, ['0', '70000 mm²', '50000 mm²']],
+    // too small for the piece: an offcut for the amount
+    ['an offcut', onHand('100 mm x 100 mm').settings.stock, ['1.5', '10000 mm²', '0 mm²']],
+  ])('serves amounts beside pieces: of sheets of 300 mm x 200 mm, with %s', (_, stock, expected) => {
+    const rows = [
+      ofFelt([aPiece('skin', '300 mm x 100 mm')]),
+      { ...aRow('felt', undefined, { id: 'rest' }), amount: amount('400 cm²') },
+    ];
+    const [bought] = plan(rows, packs, stock ? { settings: { stock } } : {}).purchases;
+    expect([exactText(bought!.cost!), said(bought!.fromStock), said(bought!.left)]).toEqual(expected);
+  });
+
+  it('serves lengths beside pieces of rods', () => {
+    // three of 320 mm leave 40 mm of a rod of 1 m, which is scrap; 200 mm more come from the 300 mm that are there
+    const rows = [
+      ofFelt([aPiece('rib', '320 mm', 3)]),
+      { ...aRow('felt', undefined, { id: 'rest' }), amount: amount('20 cm') },
+    ];
+    const rods = (...pieces: string[]) =>
+      plan(rows, [pack('1 m', '1.70 GBP')], { material: { form: 'length' }, ...onHand(...pieces) })
+        .purchases[0]!;
+    const [none, some] = [rods(), rods('300 mm')];
+    expect([none.packs, said(none.left)]).toEqual([[{ pack: 0, count: 2 }], '0.8 m']);
+    expect([some.packs, said(some.fromStock), said(some.left)]).toEqual([
+      [{ pack: 0, count: 1 }],
+      '0.2 m',
+      '0.1 m',
+    ]);
+  });
+
   it('is left alone where only its area is known', () => {
     const made = plan(skins(1), packs, { settings: { stock: { felt: { value: '60000', unit: 'mm²' } } } });
     expect(exactText(made.purchases[0]!.cost!)).toBe('1.5');

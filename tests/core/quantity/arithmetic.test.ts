@@ -1,7 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { ceil, exact, exactText, floor, rational } from '../../../src/core/quantity/exact.ts';
+import {
+  ceil,
+  commonMeasure,
+  decimalText,
+  exact,
+  exactText,
+  floor,
+  rational,
+} from '../../../src/core/quantity/exact.ts';
 import { printMeasure } from '../../../src/core/quantity/print.ts';
-import { add, areaOf, compare, convert, measure, ratio, times } from '../../../src/core/quantity/quantity.ts';
+import {
+  add,
+  areaOf,
+  compare,
+  convert,
+  isConvertible,
+  isMassAndVolume,
+  measure,
+  ratio,
+  times,
+} from '../../../src/core/quantity/quantity.ts';
 import { largestRemainder, roundTo, roundUpTo } from '../../../src/core/quantity/round.ts';
 
 const of = (value: string, unit: string) => measure({ value, unit });
@@ -28,11 +46,34 @@ describe('exact numbers', () => {
     expect(() => exact(number)).toThrow('not an exact number');
   });
 
+  it('of several have a largest of which all are whole multiples', () => {
+    const of = (...numbers: string[]) => rational(commonMeasure(numbers.map((number) => exact(number))));
+    expect([of('28', '42'), of('3/2', '2'), of('0', '7'), of('0', '0'), of()]).toEqual([
+      '14',
+      '1/2',
+      '7',
+      '1',
+      '1',
+    ]);
+  });
+
+  it.each([
+    [12345n, 2, '123.45'],
+    [-5n, 2, '-0.05'],
+    [0n, 2, '0.00'],
+    [-7n, 0, '-7'],
+  ])('%d with %d places is %s', (digits, places, text) => {
+    expect(decimalText(digits, places)).toBe(text);
+  });
+
   it('rounds to whole numbers below and above, and not beyond what a number can hold', () => {
     expect([ceil(exact('7/2')), floor(exact('7/2')), ceil(exact('-7/2')), floor(exact('-7/2'))]).toEqual([
       4, 3, -3, -4,
     ]);
-    expect(() => ceil(exact('90071992547409930'))).toThrow('too large');
+    // 2^53 - 1 is the last whole number with no gap before the next (IEEE 754)
+    expect(ceil(exact('9007199254740991'))).toBe(2 ** 53 - 1);
+    expect(() => ceil(exact('9007199254740992'))).toThrow('too large');
+    expect(() => floor(exact('-9007199254740992'))).toThrow('too large');
   });
 });
 
@@ -56,6 +97,30 @@ describe('amounts with units', () => {
     expect(printMeasure(convert(of('1', 'L'), 'kg', density))).toBe('0.6 kg');
     expect(() => convert(of('120', 'g'), 'mL')).toThrow('do not measure the same thing');
     expect(() => convert(of('120', 'g'), 'mm', density)).toThrow('do not measure the same thing');
+  });
+
+  it.each([
+    ['g', 'kg', false, true, false],
+    ['g', 'mL', false, false, true],
+    ['US cup', 'lb', true, true, true],
+    ['mm', 'mL', true, false, false],
+    ['g', 'mm', true, false, false],
+  ])('%s and %s, density known: %s', (a, b, hasDensity, convertible, massAndVolume) => {
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
+      expect(isConvertible(from, to, hasDensity)).toBe(convertible);
+      expect(isMassAndVolume(from, to)).toBe(massAndVolume);
+      // the promise: what is convertible converts, and nothing else does
+      const converting = () => convert(of('1', from), to, hasDensity ? exact('3/5') : undefined);
+      if (convertible) converting();
+      else expect(converting).toThrow('do not measure the same thing');
+    }
+  });
+
+  it('are only those of the table', () => {
+    expect(() => convert(of('1', 'stone'), 'kg')).toThrow('no such unit');
   });
 
   it('adds, multiplies, compares and divides exactly', () => {
