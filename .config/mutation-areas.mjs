@@ -14,7 +14,7 @@ const areas = {
   },
   units: {
     mutate: ['src/core/quantity/*.ts'],
-    tests: ['tests/core/quantity/**/*.test.ts', 'tests/outside/units.test.ts'],
+    tests: ['tests/core/quantity/**/*.test.ts', 'tests/outside/{units,apportionment}.test.ts'],
   },
   schedule: {
     mutate: ['src/core/solve/schedule/**/*.ts', 'src/core/plan/schedule/*.ts'],

@@ -11,13 +11,11 @@ export function readMoney(text: string): Reading<Money> {
   const written = tidy(text);
   const symbol = /[\p{Sc}]/u.exec(written);
   if (symbol)
-    return refuse('currency-missing.symbol', text.trim(), { symbol: symbol[0], number: numberIn(written) });
+    return refuse('currency-missing.symbol', text, { symbol: symbol[0], number: numberIn(written) });
   const number = leadingNumber(written.replace(/^([A-Z]{3}) (.+)$/, '$2 $1'));
-  if (!number.ok) return about(text.trim(), number);
-  return andThen(decimal(text.trim(), number.value), (value) => {
-    return andThen(currencyIn(text.trim(), number.value), (currency) =>
-      read({ amount: rational(value), currency }),
-    );
+  if (!number.ok) return about(text, number);
+  return andThen(decimal(text, number.value), (value) => {
+    return andThen(currencyIn(text, number.value), (currency) => read({ amount: rational(value), currency }));
   });
 }
 
@@ -49,9 +47,9 @@ function numberIn(text: string): string {
 /** A wage for one hour: `18 GBP/h`, `18 GBP per hour`. */
 export function readWage(text: string): Reading<Money> {
   const found = /^(.*\S) ?(?:\/|per |an ) ?(?:h|hr|hour)$/.exec(tidy(text));
-  if (!found) return andThen(readMoney(text), () => refuse('unit-wrong.per-hour', text.trim(), {}));
+  if (!found) return andThen(readMoney(text), () => refuse('unit-wrong.per-hour', text, {}));
   const wage = readMoney(found[1]!);
-  return wage.ok ? wage : about(text.trim(), wage);
+  return wage.ok ? wage : about(text, wage);
 }
 
 /** `6.40–7.10 GBP`, or a single sum, which is both ends. */
@@ -59,10 +57,10 @@ export function readMoneyRange(text: string): Reading<{ readonly least: Money; r
   const ends = /^(.*\d(?: [A-Z]{3})?) ?(?:–|—|-|(?<= )to(?= )) ?(\d.*|[A-Z]{3} \d.*)$/.exec(tidy(text));
   if (!ends) return andThen(readMoney(text), (money) => read({ least: money, most: money }));
   const [most, lower] = [readMoney(ends[2]!), ends[1]!.trim()];
-  if (!most.ok) return about(text.trim(), most);
+  if (!most.ok) return about(text, most);
   const least = readMoney(/[A-Z]/.test(lower) ? lower : `${lower} ${most.value.currency}`);
-  if (!least.ok) return about(text.trim(), least);
-  return rising(text.trim(), least.value, most.value);
+  if (!least.ok) return about(text, least);
+  return rising(text, least.value, most.value);
 }
 
 function rising(text: string, least: Money, most: Money) {

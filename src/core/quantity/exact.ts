@@ -14,9 +14,7 @@ export function exact(number: Rational | number): Exact {
   if (typeof number === 'string' ? !plain.test(number) : !Number.isSafeInteger(number)) {
     throw new Bug('not an exact number', { number });
   }
-  if (typeof number === 'number') return new Fraction(number);
-  const [above = '', below = '1'] = number.split('/');
-  return above.includes('.') ? new Fraction(number) : new Fraction(BigInt(above), BigInt(below));
+  return new Fraction(number);
 }
 const plain = /^-?\d+(\.\d+|\/0*[1-9]\d*)?$/;
 

@@ -1,13 +1,11 @@
-import type { Exact } from './exact.ts';
-import { exactText } from './exact.ts';
-
 /** What came of reading a text: its value, or what is wrong with it. Never thrown. */
 export type Reading<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
 
 /**
  * What is wrong with a written amount, time or sum of money. Whoever reads the file adds the place and makes a
- * `Diagnostic` of it; `words` has the sentence. Every problem carries the fact `text`: what the author wrote.
+ * `Diagnostic` of it; `words` has the sentence. Every problem carries the fact `text`: what the author wrote, without the
+ * space around it.
  *
  * | code | variants | facts beside `text` | example |
  * | --- | --- | --- | --- |
@@ -84,22 +82,21 @@ export function refuse(
   facts: Problem['facts'] = {},
 ) {
   const [name, variant] = code.split('.') as [ProblemCode, string | undefined];
-  const problem: Problem = { code: name, ...(variant ? { variant } : {}), facts: { text, ...facts } };
+  const problem: Problem = {
+    code: name,
+    ...(variant ? { variant } : {}),
+    facts: { text: text.trim(), ...facts },
+  };
   return { ok: false, problem } as const;
 }
 
 /** The same refusal, said of the whole text that it stands in. */
 export function about(text: string, refusal: { readonly ok: false; readonly problem: Problem }) {
   const { problem } = refusal;
-  return { ok: false, problem: { ...problem, facts: { ...problem.facts, text } } } as const;
+  return { ok: false, problem: { ...problem, facts: { ...problem.facts, text: text.trim() } } } as const;
 }
 
 /** The reading carried on: `then` sees the value, a problem passes through. */
 export function andThen<T, U>(reading: Reading<T>, then: (value: T) => Reading<U>): Reading<U> {
   return reading.ok ? then(reading.value) : reading;
-}
-
-/** For facts: `5 g`, `12`. */
-export function fact(value: Exact, unit: string): string {
-  return unit === '' ? exactText(value) : `${exactText(value)} ${unit}`;
 }

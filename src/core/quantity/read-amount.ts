@@ -1,19 +1,19 @@
-import type { Amount, Quantity, Rational, Target } from '../model/values.ts';
+import type { Amount, Quantity, Target } from '../model/values.ts';
 import type { Exact } from './exact.ts';
 import { exact, rational } from './exact.ts';
+import { printQuantity } from './print.ts';
 import type { Reading } from './problem.ts';
 import { andThen, read, refuse } from './problem.ts';
 import type { Measure } from './quantity.ts';
 import { compare, convert, sameDimension } from './quantity.ts';
 import type { Expression, Term } from './scan.ts';
 import { termFact, unitOfTerm, wholeExpression } from './scan.ts';
-import { unitOf } from './units.ts';
 
 /** One amount: `350 g`, `2 1/2 in`, `-20 °C`, `12`. A range or a tolerance has no place here. */
 export function readQuantity(text: string): Reading<Quantity> {
   return andThen(wholeExpression(text), ({ first, join }) => {
     if (!join) return read(quantityOf(first));
-    return refuse(join === 'range' ? 'range-not-here' : 'range-not-here.tolerance', text.trim());
+    return refuse(join === 'range' ? 'range-not-here' : 'range-not-here.tolerance', text);
   });
 }
 
@@ -24,10 +24,10 @@ export function readQuantity(text: string): Reading<Quantity> {
  */
 export function readAmount(text: string, usual?: string): Reading<Amount> {
   return andThen(wholeExpression(text), (written) => {
-    if (written.join === 'tolerance') return refuse('range-not-here.tolerance', text.trim());
-    const ends = andThen(rangeOf(text.trim(), written), read);
+    if (written.join === 'tolerance') return refuse('range-not-here.tolerance', text);
+    const ends = rangeOf(text, written);
     if (!ends.ok || usual === undefined) return ends;
-    return andThen(readQuantity(usual), (quantity) => withUsual(ends.value, quantity, text.trim()));
+    return andThen(readQuantity(usual), (quantity) => withUsual(ends.value, quantity, text));
   });
 }
 
@@ -46,9 +46,9 @@ export function rangeOf(text: string, { first, second }: Expression): Reading<Am
 function withUsual(range: Amount, usual: Quantity, text: string): Reading<Amount> {
   const { least, most, unit } = range;
   const facts = {
-    usual: written(usual.value, usual.unit),
-    least: written(least, unit),
-    most: written(most, unit),
+    usual: printQuantity(usual),
+    least: printQuantity({ value: least, unit }),
+    most: printQuantity({ value: most, unit }),
   };
   if (!sameDimension(usual.unit, unit)) return refuse('usual-outside-range.unit', text, facts);
   const value = convert({ value: exact(usual.value), unit: usual.unit }, unit).value;
@@ -56,15 +56,11 @@ function withUsual(range: Amount, usual: Quantity, text: string): Reading<Amount
   return inside ? read({ ...range, usual: rational(value) }) : refuse('usual-outside-range', text, facts);
 }
 
-function written(value: Rational, unit: string): string {
-  return termFact({ value: exact(value), unit: unitOf(unit), number: value, written: value });
-}
-
 /** An amount to hit: `15 mm ± 3 mm`, `100 g ± 5 %`, `40–60 s` (its middle), `60 °C` alone. */
 export function readTarget(text: string): Reading<Target> {
   return andThen(wholeExpression(text), (written) => {
-    if (written.join === 'tolerance') return targetWithin(text.trim(), written.first, written.second!);
-    return andThen(rangeOf(text.trim(), written), ({ least, most, unit }) =>
+    if (written.join === 'tolerance') return targetWithin(text, written.first, written.second!);
+    return andThen(rangeOf(text, written), ({ least, most, unit }) =>
       read({
         is: { value: rational(exact(least).add(exact(most)).div(2)), unit },
         least: { value: least, unit },

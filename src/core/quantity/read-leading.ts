@@ -1,5 +1,5 @@
 import type { Amount, Size } from '../model/values.ts';
-import { exact, floor, rational } from './exact.ts';
+import { floor } from './exact.ts';
 import { rangeOf, readTarget } from './read-amount.ts';
 import { readSize } from './read-size.ts';
 import type { Expression } from './scan.ts';
@@ -24,11 +24,9 @@ export function readLeading(text: string): Leading | undefined {
   const scanned = leadingExpression(tidied);
   if (!scanned.ok) return undefined;
   const { found, rest } = scanned.value;
-  if (/^[\p{L}\d%°²³.,:/_-]/u.test(rest) && rest !== '')
-    return endsSentence(rest) ? leading(found, rest) : undefined;
-  return leading(found, rest);
+  const endsWord = !/^[\p{L}\d%°²³.,:/_-]/u.test(rest) || /^[.,:](?: |$)/.test(rest);
+  return endsWord ? leading(found, rest) : undefined;
 }
-const endsSentence = (rest: string) => /^[.,:](?: |$)/.test(rest);
 
 /** Two or three sides; but `12 x 180 mm` is a count, of one length. */
 function leadingSize(text: string): Leading | undefined {
@@ -56,5 +54,5 @@ function aroundTarget(text: string): Amount | undefined {
   const target = readTarget(text);
   if (!target.ok) return undefined;
   const { is, least, most } = target.value;
-  return { least: least.value, usual: rational(exact(is.value)), most: most.value, unit: is.unit };
+  return { least: least.value, usual: is.value, most: most.value, unit: is.unit };
 }

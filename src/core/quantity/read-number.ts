@@ -1,7 +1,7 @@
 import type { Rational } from '../model/values.ts';
 import type { Exact } from './exact.ts';
 import { exact, exactText, floor, rational } from './exact.ts';
-import { leadingNumber, wholeNumber } from './number.ts';
+import { wholeNumber } from './number.ts';
 import type { Reading } from './problem.ts';
 import { about, andThen, read, refuse } from './problem.ts';
 import { leadingTerm } from './scan.ts';
@@ -20,7 +20,7 @@ export function readShare(text: string): Reading<Rational> {
   if (percent) return andThen(bareNumber(percent[1]!, text), (value) => read(rational(value.div(100))));
   return andThen(bareNumber(text), (value) => {
     if (value.lte(1)) return read(rational(value));
-    return refuse('share-without-percent', text.trim(), { percent: `${exactText(value)} %` });
+    return refuse('share-without-percent', text, { percent: `${exactText(value)} %` });
   });
 }
 
@@ -36,17 +36,16 @@ export function readRatio(text: string): Reading<Rational> {
 export function readYield(text: string): Reading<Rational> {
   const ofSome = /^(\S+) (?:of|in|out of) (\S+)$/.exec(tidy(text));
   const share = ofSome ? quotient(text, ofSome[1]!, ofSome[2]!) : readShare(text);
-  if (!share.ok && share.problem.code === 'share-without-percent')
-    return refuse('share-above-one', text.trim());
+  if (!share.ok && share.problem.code === 'share-without-percent') return refuse('share-above-one', text);
   return andThen(share, (value) => {
-    return exact(value).gt(1) ? refuse('share-above-one', text.trim()) : aboveZero(text, exact(value));
+    return exact(value).gt(1) ? refuse('share-above-one', text) : aboveZero(text, exact(value));
   });
 }
 
 function quotient(text: string, above: string, below: string): Reading<Rational> {
   return andThen(bareNumber(above, text), (good) =>
     andThen(bareNumber(below, text), (made) =>
-      made.n === 0n ? refuse('amount-zero', text.trim()) : read(rational(good.div(made))),
+      made.n === 0n ? refuse('amount-zero', text) : read(rational(good.div(made))),
     ),
   );
 }
@@ -61,7 +60,7 @@ export function readUses(text: string): Reading<Rational> {
 export function readModels(text: string): Reading<number> {
   const number = tidy(text).replace(/ ?models?$/, '');
   return andThen(bareNumber(number, text), (value) => {
-    return value.n === 0n ? refuse('amount-zero', text.trim()) : whole(text, value);
+    return value.n === 0n ? refuse('amount-zero', text) : whole(text, value);
   });
 }
 
@@ -69,30 +68,28 @@ export function readModels(text: string): Reading<number> {
 export function readDensity(text: string): Reading<Rational> {
   const tidied = tidy(text);
   const mass = leadingTerm(tidied);
-  if (!mass.ok) return about(text.trim(), mass);
+  if (!mass.ok) return about(text, mass);
   const { found, rest } = mass.value;
   const volume = leadingUnit(rest.replace(/^ ?(?:\/|per) ?/, ''));
   const isDensity =
     found.unit?.dimension === 'mass' && volume?.unit.dimension === 'volume' && volume.rest === '';
-  if (!isDensity) return refuse('amount-unreadable.density', text.trim());
+  if (!isDensity) return refuse('amount-unreadable.density', text);
   const grams = found.value.mul(exact(found.unit!.factor));
   return aboveZero(text, grams.div(exact(volume!.unit.factor)));
 }
 
 /** A number without a unit, zero or more; `text` is what the author wrote around it. */
 function bareNumber(number: string, text = number): Reading<Exact> {
-  const tidied = tidy(number);
-  const unit = leadingNumber(tidied);
-  const found = wholeNumber(tidied);
-  if (!found.ok) return about(text.trim(), unit.ok ? found : unit);
-  return found.value.value.s < 0n ? refuse('amount-negative', text.trim()) : read(found.value.value);
+  const found = wholeNumber(tidy(number));
+  if (!found.ok) return about(text, found);
+  return found.value.value.s < 0n ? refuse('amount-negative', text) : read(found.value.value);
 }
 
 function whole(text: string, value: Exact): Reading<number> {
-  return value.d === 1n ? read(floor(value)) : refuse('amount-not-whole', text.trim());
+  return value.d === 1n ? read(floor(value)) : refuse('amount-not-whole', text);
 }
 
 function aboveZero(text: string, value: Exact): Reading<Rational> {
-  if (value.s < 0n) return refuse('amount-negative', text.trim());
-  return value.n === 0n ? refuse('amount-zero', text.trim()) : read(rational(value));
+  if (value.s < 0n) return refuse('amount-negative', text);
+  return value.n === 0n ? refuse('amount-zero', text) : read(rational(value));
 }

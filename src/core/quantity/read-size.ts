@@ -14,23 +14,22 @@ import { tidy } from './tidy.ts';
  * it is that of all.
  */
 export function readSize(text: string): Reading<Size> {
-  return andThen(termsOf(text), (terms) => sizeOf(text.trim(), terms));
+  return andThen(termsOf(text), (terms) => sizeOf(text, terms));
 }
 
 /** What a pack holds: `500 g`, `50`, `450 mm x 300 mm`, `5 x 450 mm x 300 mm`, `12 x 50 mL`. */
 export function readHolding(text: string): Reading<Holding> {
   return andThen(termsOf(text), ([first, ...rest]) => {
     if (rest.length === 0) return andThen(readQuantity(text), (each) => one(text, each));
-    if (first!.unit)
-      return andThen(sizeOf(text.trim(), [first!, ...rest]), (each) => read({ count: 1, each }));
-    if (first!.value.d !== 1n) return refuse('amount-not-whole', text.trim());
-    if (first!.value.n === 0n) return refuse('amount-zero', text.trim());
-    return andThen(eachOf(text.trim(), rest), (each) => read({ count: floor(first!.value), each }));
+    if (first!.unit) return andThen(sizeOf(text, [first!, ...rest]), (each) => read({ count: 1, each }));
+    if (first!.value.d !== 1n) return refuse('amount-not-whole', text);
+    if (first!.value.n === 0n) return refuse('amount-zero', text);
+    return andThen(eachOf(text, rest), (each) => read({ count: floor(first!.value), each }));
   });
 }
 
 function one(text: string, each: Quantity): Reading<Holding> {
-  return each.value === '0' ? refuse('amount-zero', text.trim()) : read({ count: 1, each });
+  return each.value === '0' ? refuse('amount-zero', text) : read({ count: 1, each });
 }
 
 /** After a count every side says its unit: `450 x 300 mm` would be 450 lengths. */
@@ -48,11 +47,10 @@ function termsOf(text: string): Reading<readonly Term[]> {
   const terms: Term[] = [];
   for (const part of tidy(text).split(/ ?[xX×] ?(?=[-\d.])/)) {
     const scanned = leadingTerm(part);
-    if (!scanned.ok) return about(text.trim(), scanned);
+    if (!scanned.ok) return about(text, scanned);
     const { found, rest } = scanned.value;
-    if (rest !== '') return strange(text.trim(), found, rest.trim());
-    if (found.value.s < 0n && found.unit?.dimension !== 'temperature')
-      return refuse('amount-negative', text.trim());
+    if (rest !== '') return strange(text, found, rest.trim());
+    if (found.value.s < 0n) return refuse('amount-negative', text);
     terms.push(found);
   }
   return read(terms);

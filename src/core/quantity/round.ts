@@ -1,5 +1,5 @@
 import type { Exact } from './exact.ts';
-import { exact, floor } from './exact.ts';
+import { exact, floor, one } from './exact.ts';
 
 /** The least multiple of `step` that is not below `x`. */
 export function roundUpTo(x: Exact, step: Exact): Exact {
@@ -25,21 +25,16 @@ export function roundTo(x: Exact, step: Exact): Exact {
  */
 export function largestRemainder(totalUnits: number, weights: readonly Exact[]): number[] {
   const sum = weights.reduce((all, weight) => all.add(weight), exact(0));
-  if (sum.n === 0n)
-    return weights.length === 0
-      ? []
-      : largestRemainder(
-          totalUnits,
-          weights.map(() => exact(1)),
-        );
-  const exactShares = weights.map((weight) => weight.mul(exact(totalUnits)).div(sum));
+  const fractionOf = (weight: Exact): Exact => (sum.n === 0n ? one.div(weights.length) : weight.div(sum));
+  const exactShares = weights.map((weight) => fractionOf(weight).mul(exact(totalUnits)));
   const shares = exactShares.map((share) => floor(share));
   const left = totalUnits - shares.reduce((all, share) => all + share, 0);
   for (const index of byRemainder(exactShares).slice(0, left)) shares[index]! += 1;
   return shares;
 }
 
+/** Indexes, largest fraction first; alike ones stay in their order. */
 function byRemainder(shares: readonly Exact[]): number[] {
   const remainders = shares.map((share) => share.sub(share.floor()));
-  return remainders.map((_, index) => index).sort((a, b) => remainders[b]!.compare(remainders[a]!) || a - b);
+  return remainders.map((_, index) => index).sort((a, b) => remainders[b]!.compare(remainders[a]!));
 }

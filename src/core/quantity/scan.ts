@@ -2,7 +2,8 @@ import type { Exact } from './exact.ts';
 import { exact } from './exact.ts';
 import { leadingNumber } from './number.ts';
 import type { Reading } from './problem.ts';
-import { about, fact, read, refuse } from './problem.ts';
+import { printMeasure } from './print.ts';
+import { about, read, refuse } from './problem.ts';
 import { leadingUnit, unknownUnit } from './spelled-unit.ts';
 import { tidy } from './tidy.ts';
 import type { Unit } from './units.ts';
@@ -36,9 +37,9 @@ export interface Scanned<T> {
 /** The expression that is the whole of a text; why not, where something else follows. */
 export function wholeExpression(text: string): Reading<Expression> {
   const scanned = leadingExpression(tidy(text));
-  if (!scanned.ok) return about(text.trim(), scanned);
+  if (!scanned.ok) return about(text, scanned);
   const { found, rest } = scanned.value;
-  return rest === '' ? read(found) : leftOver(text.trim(), found, rest);
+  return rest === '' ? read(found) : leftOver(text, found, rest);
 }
 
 /** The expression that a tidy text begins with: its two ends share a unit where only one has it. */
@@ -138,5 +139,5 @@ export function unitOfTerm(term: Term): Unit {
 }
 
 export function termFact(term: Term): string {
-  return fact(term.value, unitOfTerm(term).symbol);
+  return printMeasure({ value: term.value, unit: unitOfTerm(term).symbol });
 }

@@ -9,7 +9,7 @@ import { spellingsOf } from './spellings.ts';
  * none: `"mm x 20"` is mm and `" x 20"`, `"mmm"` is none.
  */
 export function leadingUnit(text: string): { readonly unit: Unit; readonly rest: string } | undefined {
-  for (let end = Math.min(text.length, longest); end > 0; end--) {
+  for (let end = longest; end > 0; end--) {
     const unit = spelled.get(text.slice(0, end));
     if (unit && !goesOn(text, end)) return { unit, rest: text.slice(end) };
   }

@@ -15,14 +15,14 @@ import { isoSeconds } from './iso-duration.ts';
 export function readDuration(text: string): Reading<Duration> {
   const tidied = tidy(text);
   const iso = isoSeconds(tidied);
-  if (iso) return iso.ok ? read({ seconds: rational(iso.value) }) : about(text.trim(), iso);
+  if (iso) return iso.ok ? read({ seconds: rational(iso.value) }) : about(text, iso);
   const workingDays = /^(.+?) working days?$/i.exec(tidied);
-  if (workingDays) return wholeDays(text.trim(), workingDays[1]!);
+  if (workingDays) return wholeDays(text, workingDays[1]!);
   const calendar = calendarUnit(tidied);
   if (calendar)
     return andThen(calendarNumber(text, calendar.number), (number) => notOneLength(text, number, calendar));
-  if (!/\d/.test(tidied)) return refuse('duration-vague', text.trim());
-  return andThen(wholeExpression(text), (written) => span(text.trim(), written));
+  if (!/\d/.test(tidied)) return refuse('duration-vague', text);
+  return andThen(wholeExpression(text), (written) => span(text, written));
 }
 
 /** How long something keeps: a time, or calendar months (`24 months`). */
@@ -30,7 +30,7 @@ export function readKeeping(text: string): Reading<Keeping> {
   const calendar = calendarUnit(tidy(text));
   if (calendar?.unit !== 'months') return readDuration(text);
   return andThen(calendarNumber(text, calendar.number), (number) => {
-    return number.d === 1n ? read({ months: rational(number) }) : refuse('amount-not-whole', text.trim());
+    return number.d === 1n ? read({ months: rational(number) }) : refuse('amount-not-whole', text);
   });
 }
 
@@ -70,17 +70,17 @@ function calendarUnit(
 
 /** The bare number before `months` or `working days`. */
 function calendarNumber(text: string, number: string): Reading<Exact> {
-  if (!/\d/.test(number)) return refuse('duration-vague', text.trim());
+  if (!/\d/.test(number)) return refuse('duration-vague', text);
   const term = leadingTerm(number);
-  if (!term.ok) return about(text.trim(), term);
+  if (!term.ok) return about(text, term);
   const { found, rest } = term.value;
-  if (/^ ?[-–—]|^ to /.test(rest)) return refuse('range-not-here', text.trim());
-  if (rest !== '' || found.unit) return refuse('amount-unreadable', text.trim());
-  return found.value.s < 0n ? refuse('amount-negative', text.trim()) : read(found.value);
+  if (/^ ?[-–—]|^ to /.test(rest)) return refuse('range-not-here', text);
+  if (rest !== '' || found.unit) return refuse('amount-unreadable', text);
+  return found.value.s < 0n ? refuse('amount-negative', text) : read(found.value);
 }
 
 function notOneLength(text: string, number: Exact, { unit }: { unit: 'months' | 'years' }): Reading<never> {
   const months = unit === 'years' ? number.mul(12) : number;
   const facts = { number: exactText(number), months: exactText(months) };
-  return refuse(`duration-calendar.${unit}`, text.trim(), facts);
+  return refuse(`duration-calendar.${unit}`, text, facts);
 }

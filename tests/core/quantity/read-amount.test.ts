@@ -10,8 +10,13 @@ describe('one amount', () => {
     ['1.50 l', '3/2', 'L'],
     ['2 1/2 in', '5/2', 'in'],
     ['2½ in', '5/2', 'in'],
+    ['12 1/2 in', '25/2', 'in'],
+    ['1⁄2 in', '1/2', 'in'],
+    ['-1/2 °C', '-1/2', '°C'],
     ['2"', '2', 'in'],
     ['3 ft 6 in', '42', 'in'],
+    [`3'6"`, '42', 'in'],
+    ['3 ft and 6 in', '42', 'in'],
     ['1 lb 4 oz', '20', 'oz'],
     ['1/2 US tsp', '1/2', 'US tsp'],
     ['2 us cups', '2', 'US cup'],
@@ -28,7 +33,7 @@ describe('one amount', () => {
     ['10 %', '10', '%'],
     ['3 N', '3', 'N'],
     ['10 grains', '10', 'grain'],
-    ['  7\u00a0g ', '7', 'g'],
+    ['  7\u00a0 g ', '7', 'g'],
   ])('reads %s', (text, value, unit) => {
     expect(valueOf(readQuantity(text))).toEqual({ value, unit });
   });
@@ -43,6 +48,7 @@ describe('one amount', () => {
     ['1 galon', '1 US gallon / 1 imp gallon'],
     ['1 quart', '1 US quart / 1 imp quart'],
     ['1 imp cup', '1 US cup / 1 metric cup'],
+    ['1 uk cup', '1 US cup / 1 metric cup'],
   ])('asks of %s whose measure it is', (text, choices) => {
     const [code, facts] = problemOf(readQuantity(text));
     expect(code).toBe('unit-system-missing');
@@ -54,6 +60,8 @@ describe('one amount', () => {
     ['1,500 g', 'decimal-comma', { point: '1.500 g', thousands: '1500 g' }],
     ['1.200,50 g', 'decimal-comma', { point: '1200.50 g', thousands: '1.20050 g' }],
     ['0,5 L', 'decimal-comma', { point: '0.5 L', thousands: '5 L' }],
+    ['0,05 L', 'decimal-comma', { point: '0.05 L', thousands: '5 L' }],
+    ['-0,5 °C', 'decimal-comma', { point: '-0.5 °C', thousands: '-5 °C' }],
     ['1e3 g', 'amount-unreadable.exponent', { number: '1e3' }],
     ['1_000 g', 'amount-unreadable.underscore', { number: '1_000' }],
     ['007 g', 'amount-unreadable.leading-zero', { number: '007' }],
@@ -65,11 +73,25 @@ describe('one amount', () => {
     ['some', 'amount-unreadable', {}],
     ['', 'amount-unreadable', {}],
     ['+5 g', 'amount-unreadable', {}],
+    ['about 5 g', 'amount-unreadable', {}],
+    ['a 1/2 in', 'amount-unreadable', {}],
+    // parts of an amount are of one kind, each smaller than the one before, and each with its unit
+    ['2 h 30 g', 'amount-unreadable', {}],
+    ['2 h 30', 'amount-unreadable', {}],
+    ['2 h 1,5 min', 'amount-unreadable', {}],
+    ['30 min 2 h', 'amount-unreadable', {}],
     ['1/0 g', 'amount-unreadable', {}],
     ['5..3 g', 'amount-unreadable', {}],
     ['-5 g', 'amount-negative', {}],
     ['12:30', 'clock-time-as-amount', { clock: '12:30' }],
     ['3 sheets', 'unit-unknown', { unit: 'sheets', number: '3' }],
+    ['3 sheets to 5', 'unit-unknown', { unit: 'sheets', number: '3' }],
+    ['3 sheets ±', 'unit-unknown', { unit: 'sheets', number: '3' }],
+    ['3 A4 sheets', 'amount-unreadable', {}],
+    // a word of so few letters is near to too many others
+    ['5 gk', 'unit-unknown', { unit: 'gk', number: '5' }],
+    ['5 gg', 'unit-unknown', { unit: 'gg', number: '5' }],
+    ['5 cap', 'unit-unknown', { unit: 'cap', number: '5' }],
     ['5 ML', 'unit-unknown.near', { unit: 'ML', number: '5', nearest: 'mL' }],
     ['5 gramms', 'unit-unknown.near', { unit: 'gramms', number: '5', nearest: 'g' }],
     ['10 gr', 'unit-ambiguous', { unit: 'gr', choices: '10 g / 10 grain' }],
@@ -95,6 +117,7 @@ describe('an amount that may be a range', () => {
     ['1 cm – 15 mm', undefined, ['10', '15', '15', 'mm']],
     ['-20 to -10 °C', undefined, ['-20', '-10', '-10', '°C']],
     ['2–3', undefined, ['2', '3', '3', '']],
+    ['-20 to 10 °C', '0 °C', ['-20', '0', '10', '°C']],
   ])('reads %s, usually %s', (text, usual, [least, costed, most, unit]) => {
     expect(valueOf(readAmount(text, usual))).toEqual({ least, usual: costed, most, unit });
   });
@@ -124,7 +147,10 @@ describe('a target', () => {
     // differences of temperature know no offset: 9 °F are 5 °C
     ['60 °C ± 9 °F', ['55', '60', '65', '°C'], '60 °C ± 9 °F'],
     ['100 g ± 5 %', ['95', '100', '105', 'g'], '100 g ± 5 %'],
+    ['2 h 30 min ± 10 min', ['140', '150', '160', 'min'], '2 h 30 min ± 10 min'],
     ['40–60 s', ['40', '50', '60', 's'], '40–60 s'],
+    ['1 min to 90 s', ['60', '75', '90', 's'], '1 min–90 s'],
+    ['1 h 30 min – 100 min', ['90', '95', '100', 'min'], '1 h 30 min–100 min'],
     ['60 °C', ['60', '60', '60', '°C'], '60 °C'],
   ])('reads %s', (text, [least, is, most, unit], printed) => {
     expect(valueOf(readTarget(text))).toEqual({

@@ -10,6 +10,7 @@ it.each([
   ['220 x 110 x 60 mm', size('220', '110', '60'), ''],
   ['12 pins', { count: 12 }, 'pins'],
   ['4', { count: 4 }, ''],
+  ['1/2 pack', amount('1/2', ''), 'pack'],
   ['12 x 180 mm', { count: 12 }, 'x 180 mm'],
   ['1 1/2 in of tape', amount('3/2', 'in'), 'of tape'],
   ['1.2 L of the gel', amount('6/5', 'L'), 'of the gel'],
@@ -23,9 +24,16 @@ it.each([
   expect(readLeading(text)).toEqual({ amount: found, rest });
 });
 
-it.each(['felt', '3D print', '2-part resin', '1,000 g', '', 'the 12 pins', '5 g to 10 mL'])(
-  '%s does not begin with an amount that can be read',
-  (text) => {
-    expect(readLeading(text)).toBeUndefined();
-  },
-);
+it.each([
+  'felt',
+  '3D print',
+  '3D print. Sanded',
+  '15 mm ± 3 g',
+  '2-part resin',
+  '1,000 g',
+  '',
+  'the 12 pins',
+  '5 g to 10 mL',
+])('%s does not begin with an amount that can be read', (text) => {
+  expect(readLeading(text)).toBeUndefined();
+});

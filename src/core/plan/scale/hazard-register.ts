@@ -37,8 +37,7 @@ function metIn(guide: Guide, workspace: Workspace): readonly HazardMet[] {
 
 /** The usual one first; a guide without levels is at none. */
 function levelsOf(guide: Guide): readonly (string | undefined)[] {
-  const usual = usualLevel(guide);
-  return [usual, ...guide.levels.map(({ id }) => id).filter((id) => id !== usual)];
+  return [...new Set([usualLevel(guide), ...guide.levels.map(({ id }) => id)])];
 }
 
 function metAt(guide: Guide, level: string | undefined, workspace: Workspace): readonly HazardMet[] {

@@ -15,7 +15,7 @@ export function readOnHand(text: string): Reading<Quantity | Holding> {
 export function readPieces(text: string): Reading<Holding> {
   const packs = readHolding(text);
   const isBody = packs.ok && 'sides' in packs.value.each && packs.value.each.sides.length !== 2;
-  return isBody ? refuse('amount-unreadable.holding', text.trim()) : packs;
+  return isBody ? refuse('amount-unreadable.holding', text) : packs;
 }
 
 /** The unit in which it counts; of sheets and rolls that of their area. */
