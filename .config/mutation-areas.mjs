@@ -1,6 +1,8 @@
+const schedule = 'tests/core/solve/schedule';
+
 /**
  * Parts of the core whose tests are tried with `AREA=packs npm run mutate`: what is changed there, and the tests that
- * must notice.
+ * must notice. Tests that are about a part are enough for it: each is run thousands of times.
  */
 const areas = {
   packs: {
@@ -17,12 +19,36 @@ const areas = {
     tests: ['tests/core/quantity/**/*.test.ts', 'tests/outside/{units,apportionment}.test.ts'],
   },
   schedule: {
-    mutate: ['src/core/solve/schedule/**/*.ts', 'src/core/plan/schedule/*.ts'],
-    tests: [
-      'tests/core/solve/schedule/**/*.test.ts',
-      'tests/core/plan/**/*.test.ts',
-      'tests/outside/cpm.test.ts',
-    ],
+    mutate: ['src/core/solve/schedule/*.ts'],
+    tests: [`${schedule}/{answers,crew,feasible,feasible-rules,mirrored,schedule}.test.ts`],
+  },
+  'schedule-ground': {
+    mutate: ['src/core/solve/schedule/ground/*.ts'],
+    tests: [`${schedule}/ground/*.test.ts`, `${schedule}/{alike,calendar,cycles,schedule,usage}.test.ts`],
+  },
+  'schedule-placing': {
+    mutate: ['src/core/solve/schedule/placing/*.ts'],
+    tests: [`${schedule}/placing/*.test.ts`, `${schedule}/{cycles,random,schedule}.test.ts`],
+  },
+  'schedule-chain': {
+    mutate: ['src/core/solve/schedule/chain/*.ts'],
+    tests: [`${schedule}/critical-chain.test.ts`],
+  },
+  'schedule-exact': {
+    mutate: ['src/core/solve/schedule/exact/*.ts'],
+    tests: [`${schedule}/exact/*.test.ts`],
+  },
+  'schedule-search': {
+    mutate: ['src/core/solve/schedule/search/*.ts'],
+    tests: [`${schedule}/search/*.test.ts`, `${schedule}/{consecutive,justified,schedule}.test.ts`],
+  },
+  'schedule-plain': {
+    mutate: ['src/core/solve/schedule/plain/*.ts'],
+    tests: [`${schedule}/plain/*.test.ts`, 'tests/outside/cpm.test.ts'],
+  },
+  'schedule-of-plan': {
+    mutate: ['src/core/plan/schedule/*.ts'],
+    tests: ['tests/core/plan/{backwards,chain,inserts,planned-schedule,refusals}.test.ts'],
   },
   hazards: {
     mutate: ['src/core/model/ghs-label.ts', 'src/core/plan/scale/hazard*.ts'],

@@ -17,8 +17,11 @@ export function* scheduling(problem: ScheduleProblem): InPieces<ScheduleResult> 
   return yield* searched(ground, problem.budget ?? usualBudget);
 }
 
+/** What a search comes to, which proves of no problem that it has no schedule. */
+export type Searched = Exclude<ScheduleResult, { readonly impossible: unknown }>;
+
 /** The best schedule that so many tries find. */
-export function* searched(ground: Ground, budget: number): InPieces<ScheduleResult> {
+export function* searched(ground: Ground, budget: number): InPieces<Searched> {
   const { prepared, bound } = ground;
   const lowerBound = bound - prepared.from;
   const found = yield* searching(ground, budget);

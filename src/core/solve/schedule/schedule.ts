@@ -1,7 +1,7 @@
 import { atOnce } from '../../in-pieces.ts';
 import { branch } from './exact/branch.ts';
 import { isExact } from './exact/is-exact.ts';
-import { searched, usualBudget } from './general.ts';
+import { searched, usualBudget, type Searched } from './general.ts';
 import { groundOf, type Ground } from './ground/ground.ts';
 import { isPlain } from './plain/is-plain.ts';
 import { plainBound } from './plain/plain-bound.ts';
@@ -26,7 +26,7 @@ export function schedule(problem: ScheduleProblem): ScheduleResult {
   return isExact(problem) && !('optimal' in found && found.optimal) ? exactly(problem, found) : found;
 }
 
-function plainly({ problem, prepared, bound }: Ground): ScheduleResult {
+function plainly({ problem, prepared, bound }: Ground): Searched {
   const { durations, from } = prepared;
   const { budget = usualBudget, placements = Infinity } = problem;
   const lowerBound = Math.max(bound - from, plainBound(problem));
@@ -34,7 +34,7 @@ function plainly({ problem, prepared, bound }: Ground): ScheduleResult {
   return resultOf(problem, searchPlain(problem, lowerBound, passes).starts, lowerBound);
 }
 
-function generally(ground: Ground): ScheduleResult {
+function generally(ground: Ground): Searched {
   const { problem } = ground;
   const { budget = usualBudget } = problem;
   return atOnce(searched(ground, isExact(problem) ? Math.ceil(budget / searchedBefore) : budget));
@@ -43,9 +43,9 @@ function generally(ground: Ground): ScheduleResult {
 /** One part in so many of the budget, where the rest is done exactly. */
 const searchedBefore = 20;
 
-function exactly(problem: ScheduleProblem, found: ScheduleResult): ScheduleResult {
+function exactly(problem: ScheduleProblem, found: Searched): ScheduleResult {
   const branched = branch(problem, 'starts' in found ? { upper: found.makespan } : {});
-  if ('impossible' in branched || 'impossible' in found) return 'impossible' in branched ? branched : found;
+  if ('impossible' in branched) return branched;
   const lowerBound = Math.max(branched.lowerBound, found.lowerBound);
   if ('starts' in branched) return resultOf(problem, branched.starts, lowerBound);
   return 'starts' in found
@@ -58,7 +58,7 @@ function resultOf(
   { durations, from = 0 }: ScheduleProblem,
   starts: readonly number[],
   lowerBound: number,
-): ScheduleResult {
+): Searched {
   const ends = starts.map((start, job) => start + durations[job]!);
   const makespan = ends.reduce((latest, end) => Math.max(latest, end), from) - from;
   return { starts, ends, makespan, lowerBound, optimal: makespan === lowerBound };

@@ -5,6 +5,7 @@ import { feasible } from '../../../../src/core/solve/schedule/feasible.ts';
 import { mirrored, mirroredResult } from '../../../../src/core/solve/schedule/mirrored.ts';
 import type { Lag, ScheduleProblem, ScheduleResult } from '../../../../src/core/solve/schedule/problem.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
+import { runs } from './runs.ts';
 
 /** So many pads , each cut (5 min), glued (3 min) and, once it has dried overnight, trimmed (4 min), step after step by number. */
 function pads(models: number, builders: number): ScheduleProblem {
@@ -92,7 +93,7 @@ describe('the numbers of like runs', () => {
         const result = schedule(problem);
         if ('starts' in result) expect(feasible(problem, result)).toBe(true);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

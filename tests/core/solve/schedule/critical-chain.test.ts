@@ -5,6 +5,7 @@ import { feasible } from '../../../../src/core/solve/schedule/feasible.ts';
 import type { ScheduleProblem } from '../../../../src/core/solve/schedule/problem.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
 import { randomProblem } from './random-problem.ts';
+import { runs } from './runs.ts';
 
 const work = (durations: readonly number[], more: Partial<ScheduleProblem> = {}): ScheduleProblem => ({
   durations,
@@ -141,7 +142,7 @@ describe('whatever the problem, the chain of a schedule', () => {
           expect(couldNotComeEarlier(problem, { starts, ends }, job)).toBe(true);
         });
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
     expect(longest).toBeGreaterThan(3);
   });

@@ -35,7 +35,7 @@ function upTo(problem: ScheduleProblem, jobs: number): ScheduleProblem {
   };
 }
 
-function endOf(problem: ScheduleProblem, job: number, start: number): number {
+export function endOf(problem: ScheduleProblem, job: number, start: number): number {
   const minutes = problem.durations[job]!;
   const calendar = problem.calendars?.[problem.calendarOf?.[job] ?? -1];
   const isWhole = !problem.splits?.[job] || problem.startsOnly?.[job] || problem.endsOnly?.[job];

@@ -5,6 +5,7 @@ import { mirrored, mirroredResult, mirroredTimes } from '../../../../src/core/so
 import type { ScheduleProblem } from '../../../../src/core/solve/schedule/problem.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
 import { randomProblem } from './random-problem.ts';
+import { runs } from './runs.ts';
 
 const nothing = { durations: [], lags: [], demands: [], capacities: [] };
 
@@ -152,9 +153,9 @@ describe('whatever the problem', () => {
         if (isFeasible) kept++;
         expect(feasible(mirrored(problem, at), mirroredTimes(times, at))).toBe(isFeasible);
       }),
-      { numRuns: 4000 },
+      { numRuns: runs(4000) },
     );
-    expect(kept).toBeGreaterThan(50);
+    expect(kept).toBeGreaterThan(runs(50));
   });
 
   it('a schedule that was found keeps the rules of the mirror too', () => {
@@ -166,9 +167,9 @@ describe('whatever the problem', () => {
         found++;
         expect(feasible(mirrored(problem, at), mirroredTimes(result, at))).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
-    expect(found).toBeGreaterThan(50);
+    expect(found).toBeGreaterThan(runs(50));
   });
 
   it('is not thrown off by a hold to a job for which its calendar has no time', () => {
@@ -236,7 +237,7 @@ describe('whatever the problem', () => {
         expect(twice.durations).toEqual(problem.durations);
         expect(mirroredTimes(mirroredTimes(times, at), at)).toEqual(times);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 });

@@ -4,6 +4,7 @@ import { brokenRules } from '../../../../src/core/solve/schedule/feasible.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
 import { leastMakespan } from './every-schedule.ts';
 import { randomProblem } from './random-problem.ts';
+import { runs } from './runs.ts';
 
 describe('random problems of every kind', () => {
   it('every schedule keeps every rule, by a checker of its own', () => {
@@ -16,7 +17,7 @@ describe('random problems of every kind', () => {
         expect(result.lowerBound).toBeLessThanOrEqual(result.makespan);
         expect(result.optimal).toBe(result.lowerBound === result.makespan);
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -25,7 +26,7 @@ describe('random problems of every kind', () => {
       fc.property(randomProblem({ jobs: 6, minutes: 5 }), (problem) => {
         expect(schedule(structuredClone(problem))).toEqual(schedule(problem));
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 });
@@ -47,9 +48,9 @@ describe('small problems against trying every schedule', () => {
         if (result.makespan === least) best++;
         if (result.optimal) expect(result.makespan).toBe(least);
       }),
-      { numRuns: 600, seed: 20261130 },
+      { numRuns: runs(600), seed: 20261130 },
     );
-    expect(possible).toBeGreaterThan(100);
+    expect(possible).toBeGreaterThan(runs(100));
     expect(found / possible).toBeGreaterThan(0.97);
     expect(best / found).toBeGreaterThan(0.97);
   });

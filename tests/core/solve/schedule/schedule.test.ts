@@ -13,9 +13,9 @@ const day = {
   every: 1440,
 } as const;
 
-/** Jobs by their minutes, with nothing to share unless said. */
+/** Jobs by their minutes, with nothing to share unless said, and some tries. */
 function jobs(durations: readonly number[], rest: Partial<ScheduleProblem> = {}): ScheduleProblem {
-  return { durations, lags: [], demands: durations.map(() => []), capacities: [], ...rest };
+  return { durations, lags: [], demands: durations.map(() => []), capacities: [], budget: 100, ...rest };
 }
 
 function solved(problem: ScheduleProblem) {

@@ -6,6 +6,7 @@ import { brokenRules } from '../../../../../src/core/solve/schedule/feasible.ts'
 import type { ScheduleProblem } from '../../../../../src/core/solve/schedule/problem.ts';
 import { leastMakespan } from '../every-schedule.ts';
 import { randomLags } from './random-lags.ts';
+import { runs } from '../runs.ts';
 
 /** `latest`: releases by 3, then a chain of all jobs, each pushing the next by its minutes and a lag as long. */
 const sizes = [
@@ -23,15 +24,15 @@ describe.each(sizes)('up to $jobs jobs of up to $minutes minutes, against trying
       if (least === undefined) expect(result).toHaveProperty('impossible');
       else expect(result).toMatchObject({ makespan: least, proven: true, lowerBound: least });
     });
-    fc.assert(isRight, { numRuns: size.runs });
-    expect(Math.min(seen.possible, seen.impossible)).toBeGreaterThan(size.runs / 20);
+    fc.assert(isRight, { numRuns: runs(size.runs) });
+    expect(Math.min(seen.possible, seen.impossible)).toBeGreaterThan(runs(size.runs) / 20);
   });
 });
 
 describe('random problems of up to 9 jobs', () => {
   const problems = randomLags({ jobs: 9, minutes: 6 });
   const holds = (rule: (problem: ScheduleProblem) => void, numRuns = 500): void =>
-    fc.assert(fc.property(problems, rule), { numRuns });
+    fc.assert(fc.property(problems, rule), { numRuns: runs(numRuns) });
 
   it('every schedule keeps every rule, by a checker of its own', () => {
     holds((problem) => {

@@ -7,6 +7,7 @@ import { searchPlain } from '../../../../../src/core/solve/schedule/plain/search
 import type { ScheduleProblem } from '../../../../../src/core/solve/schedule/problem.ts';
 import { plainProblem } from './plain-problems.ts';
 import { endsBefore } from './shorter-schedule.ts';
+import { runs } from '../runs.ts';
 
 /** The schedule found, after a check by the rules, and how long it is. */
 function solved(problem: ScheduleProblem, budget: number): { starts: readonly number[]; makespan: number } {
@@ -103,7 +104,7 @@ describe('random plain problems', () => {
         expect(plainBound(problem)).toBeLessThanOrEqual(makespan);
         expect(endsBefore(problem, (problem.from ?? 0) + makespan)).toBe(false);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -116,7 +117,7 @@ describe('random plain problems', () => {
         expect(many.makespan).toBeGreaterThanOrEqual(plainBound(problem));
         expect(solved(structuredClone(problem), 200)).toEqual(many);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -135,7 +136,7 @@ describe('random plain problems', () => {
           plainBound({ ...one, demands: one.demands.map(() => []) });
         expect(path(renumbered)).toBe(path(problem));
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 });
