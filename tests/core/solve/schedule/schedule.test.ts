@@ -389,6 +389,7 @@ describe('among equally early schedules', () => {
         kinds: [0, 1, 2].flatMap((kind) => models.map(() => kind)),
         calendars: [{ open: [[0, 1000]] }],
         calendarOf: [...models, ...models, ...models].map(() => 0),
+        budget: 20_000,
         placements: 40_000,
       },
     );

@@ -10,7 +10,7 @@ export interface Conflict {
 
 /**
  * Where too much is in use when every job starts as early as it may: the conflict that leaves least choice. None: that
- * schedule keeps every rule.
+ * schedule keeps every rule. All must have to end by some minute.
  *
  * @source Minimal critical sets; Laborie, Complete MCS-based search, IJCAI 2005 (from memory).
  */

@@ -45,10 +45,10 @@ export function placer(ground: Basis): Placer {
 export function place(placer: Placer, rank: Int32Array, most: Most, inLine = false): Obstacle | undefined {
   const { making, line, pushed } = placer;
   const { board } = making;
-  const { blocks, blockOf } = board.prepared;
+  const { blocks } = board.prepared;
   beginAnew(making, most.work, inLine);
   line.lineUp(rank);
-  let lastHalt: Halt = { never: true };
+  let [stuck, lastHalt]: [number, Halt] = [-1, { never: true }];
   for (let block = line.next(); block >= 0; block = line.next()) {
     const jobs = blocks[block]!;
     const halt = placeBlock(making, orderWithin(jobs, rank, pushed));
@@ -58,13 +58,13 @@ export function place(placer: Placer, rank: Int32Array, most: Most, inLine = fal
       wakeWaiting(making, line, jobs);
       continue;
     }
-    lastHalt = halt;
+    [stuck, lastHalt] = [block, halt];
     if ('never' in halt || making.work > most.work) return obstacle(board.ground, block, halt);
     if ('waitsFor' in halt) line.park(block, halt.waitsFor);
     else goBack(making, line, halt);
   }
-  const missing = board.starts.findIndex((start) => Number.isNaN(start));
-  return missing < 0 ? undefined : obstacle(board.ground, blockOf[missing]!, lastHalt);
+  const isWhole = !board.starts.some((start) => Number.isNaN(start));
+  return isWhole ? undefined : obstacle(board.ground, stuck, lastHalt);
 }
 
 function isTooLate({ board }: Making, jobs: readonly number[], { end, late }: Most): boolean {

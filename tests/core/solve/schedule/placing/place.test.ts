@@ -1,0 +1,234 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { brokenRules } from '../../../../../src/core/solve/schedule/feasible.ts';
+import { timesOn } from '../../../../../src/core/solve/schedule/ground/board.ts';
+import { basisOf } from '../../../../../src/core/solve/schedule/ground/ground.ts';
+import { place, placer, type Most } from '../../../../../src/core/solve/schedule/placing/placing.ts';
+import type { Lag, Obstacle, ScheduleProblem } from '../../../../../src/core/solve/schedule/problem.ts';
+import { endOf } from '../every-schedule.ts';
+import { randomProblem } from '../random-problem.ts';
+import { runs } from '../runs.ts';
+
+const anything: Most = { work: 10_000, end: Infinity, late: Infinity };
+
+/** The schedule that comes of a line of jobs, first in line first; or why there is none. */
+function placed(problem: ScheduleProblem, line: readonly number[], most: Partial<Most> = {}, inLine = false) {
+  const basis = basisOf(problem);
+  if ('impossible' in basis) throw new Error(JSON.stringify(basis));
+  const placing = placer(basis);
+  const rank = Int32Array.from(line, (_, job) => line.indexOf(job));
+  const obstacle = place(placing, rank, { ...anything, ...most }, inLine);
+  return { obstacle, ...timesOn(placing.making.board), work: placing.making.work };
+}
+const startsOf = (...given: Parameters<typeof placed>): readonly number[] | Obstacle => {
+  const { obstacle, starts } = placed(...given);
+  return obstacle ?? starts;
+};
+/** Jobs that each need the only bench. */
+function atOneBench(durations: readonly number[], more: Partial<ScheduleProblem> = {}): ScheduleProblem {
+  return { durations, lags: [], demands: durations.map(() => [1]), capacities: [1], ...more };
+}
+const after = (i: number, j: number, minutes = 0): Lag => [i, j, minutes, 'end', 'start'];
+const within = (i: number, j: number, minutes: number): Lag => [j, i, -minutes, 'start', 'end'];
+
+describe('a line of jobs', () => {
+  const problem = atOneBench([5, 3, 2]);
+  it('is the order in which they get the bench', () => {
+    expect(startsOf(problem, [0, 1, 2])).toEqual([0, 5, 8]);
+    expect(startsOf(problem, [2, 0, 1])).toEqual([2, 7, 0]);
+  });
+  it('lets a job into a gap before another, unless no work may begin before what comes earlier', () => {
+    const late = { ...problem, releases: [0, 4, 0] };
+    const gap = { ...late, durations: [1, 3, 2] };
+    expect(startsOf(gap, [0, 1, 2])).toEqual([0, 4, 1]);
+    expect(startsOf(gap, [0, 1, 2], {}, true)).toEqual([0, 4, 7]);
+  });
+  it('waits for what it must wait for', () => {
+    expect(startsOf({ ...problem, lags: [after(0, 1)] }, [1, 2, 0])).toEqual([2, 7, 0]);
+  });
+  it('of a machine holds up nobody of the crew', () => {
+    // job 1 runs by itself from 20 on; job 2 comes later in line, and begins before it all the same
+    const machine = { ...problem, demands: [[1], [0], [1]], crew: 0, releases: [0, 20, 0] };
+    expect(startsOf(machine, [0, 1, 2], {}, true)).toEqual([0, 20, 5]);
+  });
+});
+
+describe('jobs that may not be far from each other', () => {
+  it('are placed as one, in the order in which they follow each other', () => {
+    // melt 5, then pour 3 within 2 min: the bench has room for the melt at 0, but not for both before 20
+    const problem = atOneBench([5, 3, 14], { lags: [after(0, 1), within(0, 1, 2)], releases: [0, 0, 6] });
+    expect(startsOf(problem, [2, 1, 0])).toEqual([20, 25, 6]);
+    expect(startsOf(problem, [0, 1, 2])).toEqual([0, 5, 8]);
+  });
+  it('are moved later together when the second finds no room', () => {
+    const problem = atOneBench([5, 3, 10], {
+      demands: [[0], [1], [1]],
+      lags: [after(0, 1), within(0, 1, 2)],
+    });
+    // the bench is free again at 10; so melting begins no earlier than 3
+    expect(startsOf(problem, [2, 0, 1])).toEqual([3, 10, 0]);
+  });
+  it('cannot be placed where each keeps the other from its place', () => {
+    const problem = atOneBench([5, 5], { lags: [within(0, 1, -3), within(1, 0, -3)] });
+    const { obstacle } = placed({ ...problem, lags: [[0, 1, -3], [1, 0, -3]] }, [0, 1], { work: 200 }); // prettier-ignore
+    expect(obstacle).toEqual({ because: 'lags', jobs: [0, 1] });
+  });
+});
+
+describe('a tin that is held', () => {
+  // pour 5, unmould 3 after 20 min: for two models
+  const models = atOneBench([5, 3, 5, 3], {
+    demands: [[0], [0], [0], [0]],
+    lags: [after(0, 1, 20), after(2, 3, 20)],
+    holds: [0, 2].map((pour) => ({
+      resource: 0,
+      count: 1,
+      from: [[pour, 'start']],
+      to: [[pour + 1, 'end']],
+    })),
+  });
+  it('is not given to the next before it is given back, whoever is first in line', () => {
+    expect(startsOf(models, [0, 2, 1, 3])).toEqual([0, 25, 28, 53]);
+    expect(startsOf(models, [2, 0, 3, 1])).toEqual([28, 53, 0, 25]);
+  });
+  it('is shared where there are two', () => {
+    expect(startsOf({ ...models, capacities: [2] }, [0, 2, 1, 3])).toEqual([0, 25, 0, 25]);
+  });
+  it('is missed by all for ever when two each hold what the other waits for', () => {
+    // each takes a tin and a stand, the first in this order, the second in the other, and gives neither back
+    const problem: ScheduleProblem = {
+      ...atOneBench([1, 1, 1, 1]),
+      demands: [[0, 0], [0, 0], [0, 0], [0, 0]], // prettier-ignore
+      capacities: [1, 1],
+      lags: [after(0, 1, 5), after(2, 3, 5)],
+      holds: [
+        { resource: 0, count: 1, from: [[0, 'start']], to: [[1, 'end']] },
+        { resource: 1, count: 1, from: [[2, 'start']], to: [[3, 'end']] },
+        { resource: 1, count: 1, from: [[1, 'start']], to: [[1, 'end']] },
+        { resource: 0, count: 1, from: [[3, 'start']], to: [[3, 'end']] },
+      ],
+    };
+    expect(startsOf(problem, [0, 2, 1, 3])).toEqual({ because: 'capacity', jobs: [3], resource: 0 });
+    expect(startsOf(problem, [0, 1, 2, 3])).toEqual([0, 6, 7, 13]);
+  });
+});
+
+describe('what is not good enough is given up', () => {
+  const problem = atOneBench([5, 3, 2], { deadlines: [Infinity, Infinity, 8] });
+  it('as soon as it is certain to end too late', () => {
+    expect(placed(problem, [0, 1, 2], { end: 10 }).obstacle).toBeUndefined();
+    expect(placed(problem, [0, 1, 2], { end: 9 }).obstacle).toEqual({ because: 'deadline', jobs: [2] });
+    // 10 min follow job 1: with it at 5 there is no need to look at the third
+    const followed = { ...problem, durations: [5, 3, 2, 10], demands: [[1], [1], [1], [0]], lags: [after(1, 3)] }; // prettier-ignore
+    expect(placed(followed, [0, 1, 2, 3], { end: 17 })).toMatchObject({
+      obstacle: { because: 'deadline', jobs: [1] },
+      work: 2,
+    });
+  });
+  it('when a job comes too late by more than may be', () => {
+    expect(placed(problem, [0, 1, 2], { late: 2 }).obstacle).toBeUndefined();
+    expect(placed(problem, [0, 1, 2], { late: 1 }).obstacle).toEqual({ because: 'deadline', jobs: [2] });
+  });
+});
+
+describe('why there is no place', () => {
+  it('a calendar has come to an end', () => {
+    const problem = atOneBench([5, 5], { calendars: [{ open: [[0, 9]] }], calendarOf: [0, 0] });
+    expect(startsOf(problem, [0, 1])).toEqual({ because: 'calendar', jobs: [1] });
+    expect(startsOf(problem, [1, 0])).toEqual({ because: 'calendar', jobs: [0] });
+  });
+});
+
+/** The problem of some jobs alone. */
+function part(problem: ScheduleProblem, jobs: readonly number[]): ScheduleProblem {
+  const of = <T>(values: readonly T[] | undefined): T[] =>
+    values ? jobs.filter((job) => job in values).map((job) => values[job]!) : [];
+  const isIn = (job: number): boolean => jobs.includes(job);
+  const members = (all: readonly { readonly job: number; readonly after: number }[]) =>
+    all.filter(({ job }) => isIn(job)).map((member) => ({ ...member, job: jobs.indexOf(member.job) }));
+  return {
+    ...problem,
+    durations: of(problem.durations),
+    demands: of(problem.demands),
+    calendarOf: of(problem.calendarOf),
+    splits: of(problem.splits),
+    startsOnly: of(problem.startsOnly),
+    endsOnly: of(problem.endsOnly),
+    releases: of(problem.releases),
+    deadlines: [],
+    holds: [],
+    lags: problem.lags
+      .filter(([i, j]) => isIn(i) && isIn(j))
+      .map(([i, j, least]) => [jobs.indexOf(i), jobs.indexOf(j), least] as const),
+    exclusions: (problem.exclusions ?? []).map(({ one, other }) => ({
+      one: members(one),
+      other: members(other),
+    })),
+  };
+}
+
+/** Each job of a line in its turn, at the first minute at which it breaks no rule beside those before it. */
+function oneByOne(problem: ScheduleProblem, line: readonly number[]): number[] | undefined {
+  const starts = new Map<number, number>();
+  const isReady = (job: number): boolean =>
+    !starts.has(job) && problem.lags.every(([i, j]) => j !== job || starts.has(i));
+  for (let next = line.find(isReady); next !== undefined; next = line.find(isReady)) {
+    const jobs = [...starts.keys(), next];
+    const beside = part(problem, jobs);
+    const keeps = (start: number): boolean => {
+      const all = [...starts.values(), start];
+      return brokenRules(beside, { starts: all, ends: jobs.map((job, at) => endOf(problem, job, all[at]!)) }).length === 0; // prettier-ignore
+    };
+    const start = Array.from({ length: 90 }, (_, minute) => minute - 7).find(keeps);
+    if (start === undefined) return undefined;
+    starts.set(next, start);
+  }
+  return problem.durations.map((_, job) => starts.get(job)!);
+}
+
+describe('whatever the problem', () => {
+  /** Lags run from lower to higher numbers, and none is a greatest one. */
+  const inOneDirection = randomProblem({ jobs: 6, minutes: 5 }).map((problem): ScheduleProblem => {
+    const lags = problem.lags.filter(([i, j]) => i < j).map(([i, j, least]): Lag => [i, j, Math.abs(least)]);
+    return { ...problem, lags, deadlines: [], holds: [] };
+  });
+  const inAnyOrder = (problems: fc.Arbitrary<ScheduleProblem>) =>
+    problems.chain((problem) => {
+      const jobs = [...problem.durations.keys()];
+      return fc.tuple(fc.constant(problem), fc.shuffledSubarray(jobs, { minLength: jobs.length }));
+    });
+
+  it('each job is at the first minute that those before it leave', () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(inAnyOrder(inOneDirection), ([problem, line]) => {
+        const expected = oneByOne(problem, line);
+        if ('impossible' in basisOf(problem) || !expected) return;
+        seen++;
+        expect(startsOf(problem, line)).toEqual(expected);
+      }),
+      { numRuns: runs(300) },
+    );
+    expect(seen).toBeGreaterThan(runs(100));
+  });
+
+  it('a schedule keeps every rule but deadlines, and gives each job one place at least to look for', () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(
+        inAnyOrder(randomProblem({ jobs: 6, minutes: 5 })),
+        fc.boolean(),
+        ([problem, line], inLine) => {
+          if ('impossible' in basisOf(problem)) return;
+          const { obstacle, work, ...times } = placed(problem, line, {}, inLine);
+          if (obstacle) return;
+          seen++;
+          expect(brokenRules({ ...problem, deadlines: [] }, times)).toEqual([]);
+          expect(work).toBeGreaterThanOrEqual(line.length);
+        },
+      ),
+      { numRuns: runs(400) },
+    );
+    expect(seen).toBeGreaterThan(runs(150));
+  });
+});
