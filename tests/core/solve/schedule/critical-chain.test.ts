@@ -123,6 +123,78 @@ describe('the chain that decides when all is over', () => {
   });
 });
 
+describe('what a job is said to wait for', () => {
+  // jobs in their places, and the last of them judged: what the chain says of it
+  const said = (problem: ScheduleProblem, starts: readonly number[]): string => {
+    const links = chain(problem, starts);
+    const { because } = links.at(-1)!;
+    return `${told(links.at(-1)!)}${'resource' in because ? `, ${because.resource}` : ''}`;
+  };
+  const free = { demands: [[0], [0], [0]] };
+
+  it.each<[what: string, problem: ScheduleProblem, starts: readonly number[], says: string]>([
+    ['a lag from start to start', work([9, 5], { ...free, lags: [[0, 1, 7]] }), [0, 7], '1 lag of 0'],
+    ['from end to end', work([9, 5], { ...free, lags: [[0, 1, 7, 'end', 'end']] }), [0, 11], '1 lag of 0'],
+    ['from start to end', work([9, 5], { ...free, lags: [[0, 1, 20, 'start', 'end']] }), [0, 15], '1 lag of 0'],
+    ['the one of two places that is given back last', work([5, 9, 9], { capacities: [2] }), [0, 0, 5], '2 resource of 0, 0'],
+    [
+      'two places at once, when the second is given back',
+      work([5, 8, 9], { capacities: [2], demands: [[1], [1], [2]] }),
+      [0, 0, 8],
+      '2 resource of 1, 0',
+    ],
+    [
+      'what it has too little of, not what is given back at the same minute',
+      work([8, 8, 5], { capacities: [1, 2], demands: [[1, 0], [0, 1], [1, 1]] }),
+      [0, 0, 8],
+      '2 resource of 0, 0',
+    ],
+    [
+      'flame, until some time before the vapour',
+      work([8, 5], { ...free, exclusions: [{ one: [{ job: 0, after: 0 }], other: [{ job: 1, after: 0, before: 4 }] }] }),
+      [0, 12],
+      '1 exclusion of 0',
+    ],
+    [
+      'vapour, when flame comes after it',
+      work([8, 5], { ...free, exclusions: [{ one: [{ job: 1, after: 0 }], other: [{ job: 0, after: 4 }] }] }),
+      [0, 12],
+      '1 exclusion of 0',
+    ],
+    [
+      'a tin until the latest of two moments',
+      work([5, 5, 5], {
+        demands: [[0], [0], [1]],
+        holds: [{ resource: 0, count: 1, from: [[0, 'start'], [1, 'start']], to: [[0, 'end'], [1, 'end']] }],
+      }),
+      [0, 20, 25],
+      '2 resource of 1, 0',
+    ],
+    ['its delivery, which comes later than the first minute', work([5], { releases: [7], from: 3 }), [7], '0 release'],
+    ['the first minute of all', work([5], { releases: [2], from: 3 }), [3], '0 start'],
+  ])('%s', (_, problem, starts, says) => {
+    expect(said(problem, starts)).toBe(says);
+  }); // prettier-ignore
+
+  it('is the tin that another gives back, where it takes one when it has ended', () => {
+    const problem = work([9, 4, 3], {
+      demands: [[1], [0], [0]],
+      lags: [[1, 2, 0, 'end', 'start']],
+      holds: [{ resource: 0, count: 1, from: [[1, 'end']], to: [[2, 'end']] }],
+    });
+    expect(chain(problem, [0, 5, 9]).map(told)).toEqual(['0 start', '1 resource of 0', '2 lag of 1']);
+  });
+
+  it('is one of the fewest jobs that lead back to the beginning', () => {
+    // the last waits for the bench until 20, and for one long wait from the beginning
+    const problem = work([10, 10, 5, 1], {
+      demands: [[1], [1], [1], [0]],
+      lags: [[3, 2, 20]],
+    });
+    expect(chain(problem, [0, 10, 20, 0]).map(told)).toEqual(['3 start', '2 lag of 3']);
+  });
+});
+
 describe('whatever the problem, the chain of a schedule', () => {
   it('is connected, names each job once, and ends with what ends last', { timeout: 60_000 }, () => {
     let longest = 0;
@@ -139,6 +211,7 @@ describe('whatever the problem, the chain of a schedule', () => {
         expect('before' in links[0]!.because).toBe(false);
         links.slice(1).forEach(({ job, because }, i) => {
           expect(because).toMatchObject({ before: jobs[i] });
+          expect(isThere(problem, job, because)).toBe(true);
           expect(couldNotComeEarlier(problem, { starts, ends }, job)).toBe(true);
         });
       }),
@@ -147,6 +220,28 @@ describe('whatever the problem, the chain of a schedule', () => {
     expect(longest).toBeGreaterThan(3);
   });
 });
+
+/** Whether the problem has what a job is said to wait for. */
+function isThere(
+  { lags, demands, holds = [], exclusions = [] }: ScheduleProblem,
+  job: number,
+  because: Link['because'],
+): boolean {
+  if (!('before' in because)) return true;
+  const { kind, before, resource } = because;
+  if (kind === 'lag') return lags.some(([i, j]) => i === before && j === job);
+  const touch = (members: readonly { readonly job: number }[], wanted: number): boolean =>
+    members.some((member) => member.job === wanted);
+  if (kind === 'exclusion')
+    return exclusions.some(
+      ({ one, other }) =>
+        (touch(one, before) && touch(other, job)) || (touch(other, before) && touch(one, job)),
+    );
+  const takes = (wanted: number, side: 'from' | 'to'): boolean =>
+    demands[wanted]![resource!]! > 0 ||
+    holds.some((hold) => hold.resource === resource && hold[side].some(([of]) => of === wanted));
+  return takes(before, 'to') && takes(job, 'from');
+}
 
 /** A job in a chain is bound by something: no start one minute earlier keeps every rule, all others where they are. */
 function couldNotComeEarlier(

@@ -15,7 +15,7 @@ import { twinOrder } from '../../../../../src/core/solve/schedule/exact/twins.ts
 import { feasible } from '../../../../../src/core/solve/schedule/feasible.ts';
 import { groundOf } from '../../../../../src/core/solve/schedule/ground/ground.ts';
 import { prepare } from '../../../../../src/core/solve/schedule/ground/prepared.ts';
-import type { ScheduleProblem } from '../../../../../src/core/solve/schedule/problem.ts';
+import type { Lag, ScheduleProblem } from '../../../../../src/core/solve/schedule/problem.ts';
 import { leastMakespan } from '../every-schedule.ts';
 import { runs } from '../runs.ts';
 import { randomLags } from './random-lags.ts';
@@ -181,13 +181,10 @@ describe('by when a problem ends, if it can at all', () => {
 
 describe('groups of jobs that nothing tells apart', () => {
   // melt, then pour within 45 min, three times
-  const lags = [0, 2, 4].flatMap(
-    (melt) =>
-      [
-        [melt, melt + 1, 10],
-        [melt + 1, melt, -45],
-      ] as const,
-  );
+  const lags = [0, 2, 4].flatMap((melt): Lag[] => [
+    [melt, melt + 1, 10],
+    [melt + 1, melt, -45],
+  ]);
   const models = work([10, 5, 10, 5, 10, 5], [1, 1, 1, 1, 1, 1], 1, { lags });
   it('begin in the order of their numbers', () => {
     expect(twinOrder(models)).toEqual([

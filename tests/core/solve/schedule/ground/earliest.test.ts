@@ -23,7 +23,7 @@ const alone = (most: { readonly jobs: number; readonly minutes: number }): fc.Ar
 function minuteByMinute(problem: ScheduleProblem, horizon: number): number[] | undefined {
   const { from = 0, releases = [], durations } = problem;
   const starts = durations.map((_, job) => Math.max(from, releases[job] ?? from));
-  const { deadlines: _, ...endless } = problem;
+  const endless = { ...problem, deadlines: [] };
   while (Math.max(...starts) <= horizon) {
     const ends = starts.map((start, job) => endOf(problem, job, start));
     const broken = brokenRules(endless, { starts, ends });
