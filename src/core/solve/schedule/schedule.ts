@@ -30,7 +30,7 @@ function plainly({ problem, prepared, bound }: Ground): Searched {
   const { durations, from } = prepared;
   const { budget = usualBudget, placements = Infinity } = problem;
   const lowerBound = Math.max(bound - from, plainBound(problem));
-  const passes = Math.max(1, Math.min(budget, Math.floor(placements / Math.max(1, durations.length))));
+  const passes = Math.min(budget, Math.floor(placements / durations.length));
   return resultOf(problem, searchPlain(problem, lowerBound, passes).starts, lowerBound);
 }
 

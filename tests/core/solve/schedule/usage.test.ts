@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import {
   busyUntil,
+  clear,
+  copyUsage,
+  mostUsed,
   nothingUsed,
   occupy,
   usedForGood,
@@ -48,4 +51,37 @@ it('is as if nothing had been when all is given back', () => {
       },
     ),
   );
+});
+
+it('keeps as many steps as there are, and so does a copy', () => {
+  // 100 jobs, each from minute 10k to 10k + 5, and one beside them all the while
+  const usage = nothingUsed();
+  for (let k = 99; k >= 0; k--) occupy(usage, 10 * k, 10 * k + 5, 1 + (k % 3));
+  occupy(usage, 0, 1000, 1);
+  expect(mostUsed(usage)).toBe(4);
+  const copy = nothingUsed();
+  occupy(copy, 3, 7, 9);
+  copyUsage(usage, copy);
+  clear(usage);
+  expect([mostUsed(usage), usedForGood(usage)]).toEqual([0, 0]);
+  for (let k = 0; k < 100; k++) {
+    expect(busyUntil(copy, 10 * k, 10 * k + 10, 1)).toBe(10 * k + 5);
+    expect(busyUntil(copy, 10 * k + 5, 10 * k + 10, 1)).toBe(-Infinity);
+  }
+  expect(busyUntil(copy, 0, 2000, 0)).toBe(1000);
+  expect(mostUsed(nothingUsed())).toBe(0);
+});
+
+it('is not changed by what takes no time, or nothing', () => {
+  const usage = nothingUsed();
+  occupy(usage, 10, 10, 1);
+  occupy(usage, 12, 11, 1);
+  occupy(usage, 10, 20, 0);
+  expect(usage.count).toBe(1);
+  expect(busyUntil(usage, 0, Infinity, 0)).toBe(-Infinity);
+  occupy(usage, 10, 20, 1);
+  expect(busyUntil(usage, 15, 15, 0)).toBe(-Infinity);
+  expect(busyUntil(usage, 19, 20, 0)).toBe(20);
+  expect(busyUntil(usage, 9, 10, 0)).toBe(-Infinity);
+  expect(busyUntil(usage, 9, 11, 0)).toBe(20);
 });

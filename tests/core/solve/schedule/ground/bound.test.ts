@@ -67,6 +67,39 @@ describe('no schedule ends earlier, and one ends then', () => {
         }),
       ),
     ],
+    [
+      'than tins that are taken when a job has ended, and given back when the next begins, allow',
+      10 + 20 + 20 + 5,
+      work([10, 5, 10, 5], {
+        demands: [[0], [0], [0], [0]],
+        lags: [after(0, 1, 20), after(2, 3, 20)],
+        holds: [0, 2].map((i) => ({ resource: 0, count: 1, from: [[i, 'end']], to: [[i + 1, 'start']] })),
+      }),
+    ],
+    [
+      'than two tins for each of three pours allow, where there are five',
+      2 * 25,
+      work([10, 5, 10, 5, 10, 5], {
+        demands: [[0], [0], [0], [0], [0], [0]],
+        capacities: [5],
+        lags: [after(0, 1, 10), after(2, 3, 10), after(4, 5, 10)],
+        holds: [0, 2, 4].map((i) => ({ ...hold(i, i + 1), count: 2 })),
+      }),
+    ],
+    [
+      'than what follows a tin that is given back allows, whatever else the tins are for',
+      2 * 35 + 15,
+      work([10, 5, 10, 5, 15, 15], {
+        demands: [[0], [0], [0], [0], [0], [0]],
+        lags: [after(0, 1, 20), after(2, 3, 20), after(1, 4), after(3, 5)],
+        holds: [hold(0, 1), hold(2, 3)],
+      }),
+    ],
+    [
+      'than work that arrives late and what has arrived before allow',
+      30 + 20,
+      work([10, 10, 10, 10], { releases: [0, 30, 30, 0] }),
+    ],
     ['than nothing, where nothing is to be done', 0, work([])],
     ['than it begins', 35, work([10, 15, 5], { from: 5 })],
   ])('%s', (_, end, problem) => {
