@@ -2,9 +2,10 @@ import type { Root } from 'hast';
 import type { ShownArticle, ShownPack } from '../src/showing/show-library.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { type Content, type Markup, type Site, page } from './page.tsx';
-import { scrolling } from './part.tsx';
+import { named, scrolling } from './part.tsx';
 import { plainHero } from './plain-hero.tsx';
 import { isSaid } from './place.ts';
+import { tableHead } from './table.tsx';
 
 const { materials: words } = pageWords;
 
@@ -119,17 +120,7 @@ function packs(kind: 'materials' | 'tools', { packs: sold, free, name }: ShownAr
   return scrolling(
     `${name.text}: ${words.packs}`,
     <table class="packs">
-      <thead>
-        <tr>
-          <th scope="col">{words.holds}</th>
-          <th scope="col" class="end">
-            {words.price}
-          </th>
-          <th scope="col">{words.priced}</th>
-          <th scope="col">{words.from}</th>
-          <th scope="col">{words.arrives}</th>
-        </tr>
-      </thead>
+      {tableHead(words.holds, [words.price, 'end'], words.priced, words.from, words.arrives)}
       <tbody>{sold.map(packRow)}</tbody>
     </table>,
   );
@@ -157,15 +148,6 @@ function facts(article: ShownArticle, usedIn: ArticleInUse['usedIn'], kind: 'mat
       {instead.length > 0 ? named(words.instead, insteadOf(instead)) : null}
       {named(words.usedIn, usedIn.length === 0 ? <>{pageWords[kind].unused}</> : guidesOf(usedIn))}
     </dl>
-  );
-}
-
-function named(name: string, value: Markup): Markup {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{value}</dd>
-    </div>
   );
 }
 

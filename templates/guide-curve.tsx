@@ -4,6 +4,7 @@ import type { ShownCurve } from '../src/showing/shown-what-if.ts';
 import { whatIfWords } from '../src/words/what-if.ts';
 import type { Content, Markup } from './page.tsx';
 import { blanks, draws, rowsOf, shows, where } from './place.ts';
+import { tableHead } from './table.tsx';
 
 const { curve: words } = whatIfWords;
 
@@ -43,17 +44,7 @@ export function guideCurve(curve: ShownCurve | undefined): Content {
 function sizesTable({ rows }: ShownCurve): Markup {
   return (
     <table class="sizes">
-      <thead>
-        <tr>
-          <th scope="col" class="end">
-            {words.models}
-          </th>
-          <th scope="col" class="end">
-            {words.each}
-          </th>
-          <th scope="col">{words.note}</th>
-        </tr>
-      </thead>
+      {tableHead([words.models, 'end'], [words.each, 'end'], words.note)}
       <tbody {...rowsOf('curve.rows', rows, sizeRow, blanks('models', 'each', 'note'))} />
     </table>
   );

@@ -3,6 +3,7 @@ import { scheduleWords } from '../src/words/schedule.ts';
 import type { Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { blanks, isSaid, rowsOf, shows, where } from './place.ts';
+import { tableHead } from './table.tsx';
 
 const { chain, ready: readyWords, loads: loadWords } = scheduleWords;
 
@@ -80,20 +81,12 @@ export function howBusy({ loads }: ShownSchedule): Markup {
       {scrolling(
         loadWords.heading,
         <table class="loads">
-          <thead>
-            <tr>
-              <th scope="col">{loadWords.what}</th>
-              <th scope="col" class="end">
-                {loadWords.has}
-              </th>
-              <th scope="col" class="end">
-                {loadWords.peak}
-              </th>
-              <th scope="col" class="end">
-                {loadWords.busy}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            loadWords.what,
+            [loadWords.has, 'end'],
+            [loadWords.peak, 'end'],
+            [loadWords.busy, 'end'],
+          )}
           <tbody {...rowsOf(key, loads, loadRow, blankLoad)} />
         </table>,
       )}

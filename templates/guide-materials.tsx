@@ -4,6 +4,7 @@ import type { GuideView } from './guide-page.tsx';
 import type { Content, Markup } from './page.tsx';
 import { part, scrolling } from './part.tsx';
 import { blank, blanks, rowsOf, shows, where } from './place.ts';
+import { tableHead } from './table.tsx';
 
 const { guide: words } = pageWords;
 
@@ -90,21 +91,7 @@ export function purchaseTable({ plan: { shopping }, root }: Pick<GuideView, 'pla
   return scrolling(
     words.buy,
     <table class="purchases" aria-labelledby="to-buy">
-      <thead>
-        <tr>
-          <th scope="col">{words.item}</th>
-          <th scope="col">{words.packs}</th>
-          <th scope="col" class="end">
-            {words.needed}
-          </th>
-          <th scope="col" class="end">
-            {words.left}
-          </th>
-          <th scope="col" class="end">
-            {words.cost}
-          </th>
-        </tr>
-      </thead>
+      {tableHead(words.item, words.packs, [words.needed, 'end'], [words.left, 'end'], [words.cost, 'end'])}
       <tbody {...rowsOf('shopping.rows', shopping.rows, row, blankPurchase)} />
       <tfoot
         {...rowsOf('shopping.deliveries', shopping.deliveries, deliveryRow, blankDelivery, [

@@ -8,6 +8,7 @@ import type { GuideView } from './guide-page.tsx';
 import type { Markup } from './page.tsx';
 import { part, scrolling } from './part.tsx';
 import { blank, blanks, draws, isSaid, rowsOf, shows, where } from './place.ts';
+import { tableHead } from './table.tsx';
 
 const { guide: words } = pageWords;
 
@@ -62,14 +63,7 @@ function dayTable({ days }: ShownSchedule): Markup {
   return scrolling(
     words.when,
     <table class="days" data-rows={dataRows}>
-      <thead>
-        <tr>
-          <th scope="col">{words.from}</th>
-          <th scope="col">{words.to}</th>
-          <th scope="col">{words.does}</th>
-          <th scope="col">{words.who}</th>
-        </tr>
-      </thead>
+      {tableHead(words.from, words.to, words.does, words.who)}
       {children}
     </table>,
   );

@@ -32,3 +32,13 @@ export function scrolling(name: string, table: Markup, more: Properties = {}): M
     </div>
   );
 }
+
+/** An entry of a list of names and values. */
+export function named(name: string, value: Markup): Markup {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </div>
+  );
+}

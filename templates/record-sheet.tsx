@@ -7,6 +7,7 @@ import { scrolling } from './part.tsx';
 import { blank, isSaid, rowsOf, shows } from './place.ts';
 import { cautionSection } from './sheet-cautions.tsx';
 import { type SheetFacts, box, sheetDocument, sheetHead, spanOf } from './sheet-frame.tsx';
+import { emptyCells, emptyRows, tableHead } from './table.tsx';
 
 export interface RecordSheetView extends SheetFacts {
   readonly record: ShownRecord;
@@ -100,8 +101,7 @@ function modelRow(number: Shown, readings: readonly ShownReading[], isLast: bool
   return (
     <tr>
       <th scope="row" class="number" {...shows(number)} />
-      <td />
-      <td />
+      {emptyCells(2)}
       {readings.map(({ accept }) => (
         <td class="value">{isSaid(accept) ? null : box()}</td>
       ))}
@@ -124,23 +124,13 @@ function otherChecks({ guide: { checks } }: RecordSheetView): Content {
       {scrolling(
         words.others,
         <table class="run-checks">
-          <thead>
-            <tr>
-              <th scope="col">{words.check}</th>
-              <th scope="col" class="of">
-                {words.of}
-              </th>
-              <th scope="col" class="room">
-                {words.found}
-              </th>
-              <th scope="col" class="w-by">
-                {words.by}
-              </th>
-              <th scope="col" class="w-day">
-                {words.on}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            words.check,
+            [words.of, 'of'],
+            [words.found, 'room'],
+            [words.by, 'w-by'],
+            [words.on, 'w-day'],
+          )}
           <tbody>
             {others.map(({ what, target, of }) => (
               <tr>
@@ -148,9 +138,7 @@ function otherChecks({ guide: { checks } }: RecordSheetView): Content {
                   <span {...shows(what)} /> {isSaid(target) ? <b {...shows(target)} /> : null}
                 </th>
                 <td {...shows(of)} />
-                <td />
-                <td />
-                <td />
+                {emptyCells(3)}
               </tr>
             ))}
           </tbody>
@@ -170,23 +158,13 @@ function lots({ lots: all }: ShownRecord): Content {
       {scrolling(
         words.lots,
         <table class="lots">
-          <thead>
-            <tr>
-              <th scope="col">{words.material}</th>
-              <th scope="col" class="w-lot">
-                {words.lot}
-              </th>
-              <th scope="col" class="w-day">
-                {words.useBy}
-              </th>
-              <th scope="col" class="w-lot">
-                {words.supplier}
-              </th>
-              <th scope="col" class="w-day">
-                {words.opened}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            words.material,
+            [words.lot, 'w-lot'],
+            [words.useBy, 'w-day'],
+            [words.supplier, 'w-lot'],
+            [words.opened, 'w-day'],
+          )}
           <tbody>
             {all.map(({ name, must, dangers }) => (
               <tr>
@@ -195,10 +173,7 @@ function lots({ lots: all }: ShownRecord): Content {
                   {spanOf(must, 'must')}
                   {spanOf(dangers, 'dangers')}
                 </th>
-                <td />
-                <td />
-                <td />
-                <td />
+                {emptyCells(4)}
               </tr>
             ))}
           </tbody>
@@ -207,8 +182,6 @@ function lots({ lots: all }: ShownRecord): Content {
     </section>
   );
 }
-
-const emptyRows = ['first', 'second', 'third'] as const;
 
 function changes(): Markup {
   return (
@@ -219,26 +192,8 @@ function changes(): Markup {
       {scrolling(
         words.changes,
         <table class="changes">
-          <thead>
-            <tr>
-              <th scope="col" class="w-day">
-                {words.ofModels}
-              </th>
-              <th scope="col">{words.what}</th>
-              <th scope="col" class="w-lot">
-                {words.agreed}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {emptyRows.map(() => (
-              <tr>
-                <td />
-                <td />
-                <td />
-              </tr>
-            ))}
-          </tbody>
+          {tableHead([words.ofModels, 'w-day'], words.what, [words.agreed, 'w-lot'])}
+          <tbody>{emptyRows(3, 3)}</tbody>
         </table>,
       )}
     </section>

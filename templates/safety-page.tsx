@@ -5,9 +5,10 @@ import { pageWords } from '../src/words/pages.ts';
 import { planWords } from '../src/words/plan.ts';
 import { registerWords } from '../src/words/register.ts';
 import { type Content, type Markup, type Site, page } from './page.tsx';
-import { part, scrolling } from './part.tsx';
+import { named, part, scrolling } from './part.tsx';
 import { plainHero } from './plain-hero.tsx';
 import { alertSymbol } from './caution.tsx';
+import { tableHead } from './table.tsx';
 
 const { safety: words } = pageWords;
 const signals = ['danger', 'warning', 'caution', 'notice'] as const;
@@ -121,15 +122,6 @@ function hazardEntry({ hazard, href }: SafetyView['hazards'][number]): Markup {
   );
 }
 
-function named(name: string, value: Markup): Markup {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{value}</dd>
-    </div>
-  );
-}
-
 function sheetLink(dated: string, link: string | undefined): Markup {
   if (link === undefined) return <>{dated}</>;
   return (
@@ -146,13 +138,7 @@ function meetings(met: readonly ShownMeeting[]): Markup {
   const { columns } = registerWords;
   return (
     <table class="hazards">
-      <thead>
-        <tr>
-          <th scope="col">{words.met}</th>
-          <th scope="col">{columns.cautions}</th>
-          <th scope="col">{columns.controls}</th>
-        </tr>
-      </thead>
+      {tableHead(words.met, columns.cautions, columns.controls)}
       <tbody>
         {met.map(({ title, folder, step, stepName, what, cautions, controls }) => (
           <tr>

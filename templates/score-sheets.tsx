@@ -6,6 +6,7 @@ import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { isSaid, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
+import { tableHead } from './table.tsx';
 
 const { score: words } = teachingWords;
 
@@ -50,20 +51,7 @@ function items({ items: all, total }: ShownScoreSheet): Content {
   return (
     <section>
       <table class="score">
-        <thead>
-          <tr>
-            <th scope="col">{words.item}</th>
-            <th scope="col" class="w-tick">
-              {words.yes}
-            </th>
-            <th scope="col" class="w-tick">
-              {words.no}
-            </th>
-            <th scope="col" class="w-tick">
-              {words.weight}
-            </th>
-          </tr>
-        </thead>
+        {tableHead(words.item, [words.yes, 'w-tick'], [words.no, 'w-tick'], [words.weight, 'w-tick'])}
         <tbody>
           {all.map(({ says, weight, critical }) => (
             <tr>

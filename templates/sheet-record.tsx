@@ -3,8 +3,7 @@ import type { BenchSheetView } from './bench-sheet.tsx';
 import type { Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { shows } from './place.ts';
-
-const emptyRows = ['first', 'second'] as const;
+import { emptyRows, tableHead } from './table.tsx';
 
 /** What was done otherwise than printed, and beside it who made it. What came of it stands on the batch record. */
 export function sheetRecord(view: BenchSheetView): Markup {
@@ -25,28 +24,8 @@ function changes(): Markup {
       {scrolling(
         words.changes,
         <table class="changes">
-          <thead>
-            <tr>
-              <th scope="col" class="w-step">
-                {words.step}
-              </th>
-              <th scope="col">{words.happened}</th>
-              <th scope="col">{words.did}</th>
-              <th scope="col" class="w-initials">
-                {words.initials}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {emptyRows.map(() => (
-              <tr>
-                <td />
-                <td />
-                <td />
-                <td />
-              </tr>
-            ))}
-          </tbody>
+          {tableHead([words.step, 'w-step'], words.happened, words.did, [words.initials, 'w-initials'])}
+          <tbody>{emptyRows(2, 4)}</tbody>
         </table>,
       )}
     </>

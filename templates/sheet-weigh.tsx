@@ -5,6 +5,7 @@ import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { blanks, rowsOf, shows } from './place.ts';
 import { box } from './sheet-frame.tsx';
+import { emptyCells, tableHead } from './table.tsx';
 
 /** What to measure out, with room for what was measured, its lot, and who did and checked it. */
 export function sheetWeigh({ line }: BenchSheetView): Content {
@@ -17,27 +18,15 @@ export function sheetWeigh({ line }: BenchSheetView): Content {
       {scrolling(
         words.weigh,
         <table class="weigh">
-          <thead>
-            <tr>
-              <td class="tick-cell" />
-              <th scope="col">{words.item}</th>
-              <th scope="col" class="w-target">
-                {words.target}
-              </th>
-              <th scope="col" class="w-measured">
-                {words.measured}
-              </th>
-              <th scope="col" class="w-lot">
-                {words.lot}
-              </th>
-              <th scope="col" class="w-by">
-                {words.by}
-              </th>
-              <th scope="col" class="w-by">
-                {words.check}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            [undefined, 'tick-cell'],
+            words.item,
+            [words.target, 'w-target'],
+            [words.measured, 'w-measured'],
+            [words.lot, 'w-lot'],
+            [words.by, 'w-by'],
+            [words.check, 'w-by'],
+          )}
           <tbody {...rowsOf('lines[0].materials', line.materials, row, blankRow)} />
         </table>,
       )}
@@ -56,10 +45,7 @@ function row({ name, total, note, ingredientOf }: Row): Markup {
         <span class="note" {...shows(note)} />
       </th>
       <td class="target" {...shows(total)} />
-      <td />
-      <td />
-      <td />
-      <td />
+      {emptyCells(4)}
     </tr>
   );
 }

@@ -12,6 +12,7 @@ import type { Content, Markup } from './page.tsx';
 import { scrolling } from './part.tsx';
 import { blank, blanks, isSaid, rowsOf, shows, where } from './place.ts';
 import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';
+import { tableHead } from './table.tsx';
 
 export interface ShoppingSheetView extends SheetFacts {
   readonly list: ShownShoppingList;
@@ -70,37 +71,17 @@ function supplierPart(supplier: ShownSupplier, key: string, hasCodes: boolean): 
       {scrolling(
         name.text,
         <table class="orders">
-          <thead>
-            <tr>
-              <th scope="col" class="tick-cell">
-                {words.ordered}
-              </th>
-              <th scope="col" class="tick-cell">
-                {words.there}
-              </th>
-              <th scope="col" class="w-packs">
-                {words.packs}
-              </th>
-              <th scope="col">{words.what}</th>
-              {hasCodes ? (
-                <th scope="col" class="w-code">
-                  {words.code}
-                </th>
-              ) : null}
-              <th scope="col" class="w-money end">
-                {words.price}
-              </th>
-              <th scope="col" class="w-money end">
-                {words.cost}
-              </th>
-              <th scope="col" class="w-needed end">
-                {words.needed}
-              </th>
-              <th scope="col" class="w-needed end">
-                {words.left}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            [words.ordered, 'tick-cell'],
+            [words.there, 'tick-cell'],
+            [words.packs, 'w-packs'],
+            words.what,
+            ...(hasCodes ? [[words.code, 'w-code'] as const] : []),
+            [words.price, 'w-money end'],
+            [words.cost, 'w-money end'],
+            [words.needed, 'w-needed end'],
+            [words.left, 'w-needed end'],
+          )}
           <tbody {...rowsOf(`${key}.orders`, orders, row, blankOrder)} />
         </table>,
       )}
@@ -159,21 +140,13 @@ function othersPart(others: readonly ShownNotBought[]): Markup {
       {scrolling(
         words.others,
         <table>
-          <thead>
-            <tr>
-              <td class="tick-cell" />
-              <th scope="col">{words.what}</th>
-              <th scope="col" class="w-needed end">
-                {words.needed}
-              </th>
-              <th scope="col" class="w-lot">
-                {words.why}
-              </th>
-              <th scope="col" class="w-needed end">
-                {words.left}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            [undefined, 'tick-cell'],
+            words.what,
+            [words.needed, 'w-needed end'],
+            [words.why, 'w-lot'],
+            [words.left, 'w-needed end'],
+          )}
           <tbody {...rowsOf('list.others', others, otherRow, blankOther)} />
         </table>,
       )}
@@ -190,18 +163,12 @@ function toolsPart(tools: readonly ShownToolToBuy[]): Markup {
       {scrolling(
         words.tools,
         <table>
-          <thead>
-            <tr>
-              <td class="tick-cell" />
-              <th scope="col">{words.what}</th>
-              <th scope="col" class="w-needed end">
-                {words.count}
-              </th>
-              <th scope="col" class="w-needed end">
-                {words.price}
-              </th>
-            </tr>
-          </thead>
+          {tableHead(
+            [undefined, 'tick-cell'],
+            words.what,
+            [words.count, 'w-needed end'],
+            [words.price, 'w-needed end'],
+          )}
           <tbody {...rowsOf('list.tools', tools, toolRow, blankTool)} />
         </table>,
       )}
