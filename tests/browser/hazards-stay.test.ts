@@ -6,6 +6,7 @@ import type { ShownCaution } from '../../src/showing/shown.ts';
 import { inChromium } from './chromium.ts';
 import { type PlannerSite, plannerSite } from './planner-site.ts';
 import { field, saysAnother, sets } from './planner-page.ts';
+import { bare } from './pdf.ts';
 import { printer } from './printer.ts';
 
 const block = 'needle-block/index.html';
@@ -152,19 +153,22 @@ await inChromium('cautions in a browser', (browser) => {
     await page.close();
   }, 60_000);
 
-  it.each([block, 'chest-drain-frame/index.html', 'abscess-pouch/index.html'])(
-    'stand on the same printed page as the first act of their step: %s',
-    async (path) => {
+  it.each([
+    [block, 'A4'],
+    ['chest-drain-frame/index.html', 'Letter'],
+    ['abscess-pouch/index.html', 'A4'],
+    ['abscess-pouch/index.html', 'Letter'],
+  ] as const)(
+    'stand on the same printed page as all acts of their step: %s, on %s',
+    async (path, paper) => {
       const page = await open(path);
       const steps = await page.evaluate(actsOfSteps);
       await page.close();
-      const { pages } = await pdf(`${site.onDisk}/${path}`, { paper: 'A4' });
+      const { pages } = await pdf(`${site.onDisk}/${path}`, { paper });
       const texts = pages.map(({ text }) => bare(text));
       const apart = steps.filter(
-        ({ cautions, act }) =>
-          !texts.some(
-            (text) => text.includes(bare(act)) && cautions.every((said) => text.includes(bare(said))),
-          ),
+        ({ cautions, acts }) =>
+          !texts.some((text) => [...cautions, ...acts].every((said) => text.includes(bare(said)))),
       );
       expect(steps.some(({ cautions }) => cautions.length > 2)).toBe(path.startsWith('abscess'));
       expect(apart).toEqual([]);
@@ -172,9 +176,6 @@ await inChromium('cautions in a browser', (browser) => {
     120_000,
   );
 });
-
-/** A reader of PDFs guesses blanks, and letters that the face joins. */
-const bare = (text: string): string => text.replace(/\s+/g, '').normalize('NFKC');
 
 /** Runs in the page: on that of a guide and on its bench sheet, whose steps say their cautions in lines. */
 function seen(): Seen {
@@ -213,13 +214,13 @@ function seen(): Seen {
   };
 }
 
-/** Runs in the page: of each step with cautions their words, and its first act. */
+/** Runs in the page: of each step with cautions their words, and its acts. */
 function actsOfSteps() {
   return [...document.querySelectorAll('.step')].flatMap((step) => {
     const cautions = [...step.querySelectorAll('.caution .hazard strong')].map(
       (one) => one.textContent ?? '',
     );
-    const act = step.querySelector('.acts li, .acts p')?.textContent;
-    return cautions.length > 0 && act ? [{ cautions, act }] : [];
+    const acts = [...step.querySelectorAll('.acts li')].map((one) => one.textContent ?? '');
+    return cautions.length > 0 ? [{ cautions, acts }] : [];
   });
 }

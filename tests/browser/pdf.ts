@@ -26,6 +26,11 @@ export interface Pdf {
   readonly roles: ReadonlySet<string>;
 }
 
+/** Text without what a reader of PDFs guesses: blanks, and letters that the face joins. */
+export function bare(text: string): string {
+  return text.replace(/\s+/g, '').normalize('NFKC');
+}
+
 const mm = 25.4 / 72;
 
 /** A PDF as text and as lines measured in millimetres, read by a program that has nothing to do with the browser's. */
