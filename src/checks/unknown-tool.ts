@@ -1,3 +1,4 @@
+import type { Workspace } from '../core/model/workspace.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead, ModuleRead } from './context.ts';
 import { linkedTo, namedAt, the, unknownNames } from './unknown-names.ts';
@@ -14,12 +15,18 @@ export const unknownTool: Check = {
 };
 
 function ofGuide(read: GuideRead, { workspace, isThere }: Context): readonly Finding[] {
-  const { tools } = read.guide;
+  const { tools, materials, mixes } = read.guide;
   const known = Object.keys(workspace.tools);
   const listed = tools.map(({ use }) => use);
-  const rows = tools.flatMap(({ use }, i) => namedAt(read, use, 'The list of tools', 'tools', i, 'use'));
+  const named = tools.flatMap(({ use }, i) => namedAt(read, use, 'The list of tools', 'tools', i, 'use'));
+  const rows = [...materials, ...mixes.flatMap(({ of }) => of)];
+  const isListed = (name: string): boolean => rows.some(({ use }) => use === name);
   return [
-    ...unknownNames(rows, known, (name) => isThere('tools', name)),
+    ...meantAsMaterial(
+      unknownNames(named, known, (name) => isThere('tools', name)),
+      workspace,
+      (name) => (isListed(name) ? 'material-here' : 'material'),
+    ),
     ...unknownNames(linkedTo(read, 'tool'), known, (name) => listed.includes(name) || isThere('tools', name)),
   ];
 }
@@ -29,7 +36,8 @@ function ofModule(read: ModuleRead, { workspace, isThere }: Context): readonly F
     tools.flatMap(({ use }, j) => namedAt(read, use, the('station', id), 'stations', i, 'tools', j, 'use')),
   );
   const known = Object.keys(workspace.tools);
-  return unknownNames([...named, ...linkedTo(read, 'tool')], known, (name) => isThere('tools', name));
+  const found = unknownNames([...named, ...linkedTo(read, 'tool')], known, (name) => isThere('tools', name));
+  return meantAsMaterial(found, workspace, () => 'material-given-out');
 }
 
 /** Counting a tool that nobody describes changes no plan. */
@@ -41,5 +49,18 @@ function owned({ workspace, origins, isThere }: Context): readonly Finding[] {
     put: (id: string) => `${id}: …`,
   }));
   const found = unknownNames(counted, Object.keys(workspace.tools), (name) => isThere('tools', name));
-  return found.map((finding) => ({ ...finding, gravity: 'incomplete' as const }));
+  const told = meantAsMaterial(found, workspace, () => 'material-owned');
+  return told.map((finding) => ({ ...finding, gravity: 'incomplete' as const }));
+}
+
+/** Names of materials among names of tools are told as what they are. */
+function meantAsMaterial(
+  found: readonly Finding[],
+  { materials }: Workspace,
+  variantOf: (name: string) => string,
+): readonly Finding[] {
+  return found.map((finding) => {
+    const name = finding.facts['name']!;
+    return Object.hasOwn(materials, name) ? { ...finding, variant: variantOf(name) } : finding;
+  });
 }

@@ -2,7 +2,7 @@ import type { Guide } from '../core/model/guide.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Finished } from '../core/plan/demand.ts';
 import { readCount } from '../core/quantity/read.ts';
-import { checkShape } from './shape/check-shape.ts';
+import { checkShape, keysToWrite } from './shape/check-shape.ts';
 import { finishedShape, type FinishedShape } from './shape/stock-shape.ts';
 import {
   entries,
@@ -26,7 +26,7 @@ type Row = FinishedShape[number];
  */
 export function readFinished(written: Written, guides: Readonly<Record<string, Guide>>): readonly Finished[] {
   if (!Array.isArray(written.value)) {
-    refuse(written, { code: 'wrong-kind', variant: 'list', facts: {} });
+    refuse(written, { code: 'wrong-kind', variant: 'rows', facts: keysToWrite(finishedShape.element) });
     return [];
   }
   const rows = items(checkShape(written, finishedShape));

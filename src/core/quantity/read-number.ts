@@ -26,6 +26,8 @@ export function readShare(text: string): Reading<Rational> {
 
 /** So much of one for one of the other, above zero: `1/4`, `0.25`, `25 %`, `2`. */
 export function readRatio(text: string): Reading<Rational> {
+  if (/^[\d.]+ ?(?::|to) ?[\d.]+$/.test(tidy(text)))
+    return refuse('amount-unreadable.two-numbers', text.trim());
   const ratio = /%|per ?cent/.test(text)
     ? readShare(text)
     : andThen(bareNumber(text), (x) => read(rational(x)));

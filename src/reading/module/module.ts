@@ -23,10 +23,11 @@ import {
   readEach,
   refuse,
   type OpenFile,
+  type TextReader,
   type Written,
 } from '../sheet/written.ts';
 import { readClockTime } from '../values/money-and-time.ts';
-import { oneOfThese, readId, readWords } from '../values/plain-words.ts';
+import { oneOfThese, readId, readWords, wrong } from '../values/plain-words.ts';
 import { readScoring } from './scoring.ts';
 import { readSession, readStation } from './session.ts';
 import { readQuestion, readSurveyItem } from './surveys.ts';
@@ -105,12 +106,22 @@ function readCohort(from: Written<ModuleShape>): Cohort {
   if (written && all > limits.people)
     refuse(written, { code: 'people-too-many', facts: { all: String(all), most: String(limits.people) } });
   return given<Cohort>({
-    ratio: read(cohort, 'ratio', readCount),
+    ratio: read(cohort, 'ratio', readPeopleToOne),
     group: read(cohort, 'group', readCount),
     people,
     instructors: read(cohort, 'instructors', readCount),
   });
 }
+
+/** `6`, and not `1:6` or `1 to 6`, as people say it. */
+const readPeopleToOne: TextReader<number> = (text) => {
+  const two = /^(\d+) ?(?::|\/|to|per|in) ?(\d+)$/.exec(text.trim())?.slice(1);
+  if (!two) return readCount(text);
+  const [count] = two.filter((_, i) => two[1 - i] === '1');
+  return count === undefined
+    ? wrong('people-to-one-unreadable', {}, 'neither-one')
+    : wrong('people-to-one-unreadable', { count });
+};
 
 function readPeople(from: Written<ModuleShape['cohort']['people'][number]>): People {
   const as = readEach(from, 'as', oneOfThese(roles));

@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { nearName } from '../../core/near-name.ts';
 import type { Path, Raw, RawMap } from '../sheet/sheet.ts';
 import { refuse, refuseKey, type Written } from '../sheet/written.ts';
+import type { Fault } from '../report.ts';
+import { isId } from '../values/plain-words.ts';
 
 /**
  * The same value, known to have the shape of a schema: what is missing, of the wrong kind or unknown is reported, and
@@ -15,7 +17,7 @@ export function checkShape<S extends z.ZodType>(at: Written<Raw>, schema: S): Wr
   for (const issue of result.error.issues) {
     if (issue.code === 'unrecognized_keys') mendKeys(kept, schema, issue.path as Path, issue.keys);
   }
-  for (const issue of schema.safeParse(kept.value).error?.issues ?? []) refuseValue(kept, issue);
+  for (const issue of schema.safeParse(kept.value).error?.issues ?? []) refuseValue(kept, schema, issue);
   return kept as Written<z.infer<S>>;
 }
 
@@ -53,13 +55,13 @@ function refuseUnknownKey(
 }
 
 /** Reports a value that is missing, empty or of the wrong kind, and takes it out. */
-function refuseValue(at: Written<Raw>, issue: z.core.$ZodIssue): void {
+function refuseValue(at: Written<Raw>, schema: z.ZodType, issue: z.core.$ZodIssue): void {
   const path = issue.path as Path;
   const value = below(at.value, path);
   const problemAt = { ...at, value, path: [...at.path, ...path] };
   if (value === undefined) refuseMissing(at, path);
   else if (value === '') refuseKey(problemAt, { code: 'empty-value', facts: {} });
-  else refuse(problemAt, { code: 'wrong-kind', variant: kindWanted(issue), facts: {} });
+  else refuse(problemAt, { code: 'wrong-kind', ...wanted(issue, schemaAt(schema, path), problemAt) });
   remove(at.value, path);
 }
 
@@ -69,17 +71,64 @@ function refuseMissing(at: Written<Raw>, path: Path): void {
   refuse(record, { code: 'missing-key', variant: key, facts: { key } });
 }
 
-/** Which of our kinds a place wants: a text, a list, or keys with values. */
-function kindWanted(issue: z.core.$ZodIssue): 'text' | 'list' | 'keys' {
+/** Which of our kinds a place wants: a text, a list, or keys with values; and what helps to write it. */
+function wanted(issue: z.core.$ZodIssue, schema: z.ZodType, at: Written<unknown>): Wanted {
   const expected = issue.code === 'invalid_type' ? issue.expected : '';
-  return expected === 'array' ? 'list' : expected === 'object' || expected === 'record' ? 'keys' : 'text';
+  if (expected === 'array') return listWanted(schema, at);
+  if (expected === 'object') return keysWanted(schema, at);
+  return { variant: expected === 'record' ? 'own-keys' : 'text', facts: {} };
+}
+type Wanted = Omit<Fault, 'code'>;
+
+/** A list of records, or of texts: between brackets a comma would part a text that has one. */
+function listWanted(schema: z.ZodType, at: Written<unknown>): Wanted {
+  const element = schema instanceof z.ZodArray ? unwrapped(schema.element as z.ZodType) : schema;
+  const text = typeof at.value === 'string' ? at.value.trim() : '';
+  if (element instanceof z.ZodObject) return rowsWanted(element, at.path, text);
+  if (!/[^\p{L}\p{N} .-]/u.test(text) || text.split(/,\s*/).every(isId))
+    return { variant: 'list', facts: {} };
+  return { variant: 'sentences', facts: { sentence: inOneLine(text) } };
+}
+
+/** Who comes to a session is asked for in full: a number alone is what people write first. */
+function rowsWanted(element: z.ZodObject, path: Path, text: string): Wanted {
+  const count = /^\d+/.exec(text)?.[0] ?? '…';
+  const isOfCohort = path.join('/') === 'cohort/people';
+  return isOfCohort
+    ? { variant: 'people', facts: { count } }
+    : { variant: 'rows', facts: keysToWrite(element) };
+}
+
+/** Keys of a record: of a row of a list, or under a key. */
+function keysWanted(schema: z.ZodType, at: Written<unknown>): Wanted {
+  const isRow = typeof at.path.at(-1) === 'number' && typeof at.value === 'string';
+  return { variant: isRow ? 'row' : 'keys', facts: keysToWrite(schema as z.ZodObject) };
+}
+
+/** The key to begin with, and all that there are. */
+export function keysToWrite({ shape }: z.ZodObject): Fault['facts'] {
+  const names = Object.keys(shape);
+  const first = names.find((name) => !(shape[name] instanceof z.ZodOptional)) ?? names[0]!;
+  return { first, known: [...names].sort().join(', ') };
+}
+
+/** A text as one line of YAML, between quotes where it would be read as something else. */
+function inOneLine(text: string): string {
+  const line = text.replaceAll(/\s+/g, ' ');
+  const isPlain = /^[\p{L}\p{N}(]/u.test(line) && !/: | #|:$/.test(line);
+  return isPlain ? line : `'${line.replaceAll("'", "''")}'`;
 }
 
 /** The keys that a schema knows at a path. */
 function knownKeys(schema: z.ZodType, path: Path): readonly string[] {
+  const inner = schemaAt(schema, path);
+  return inner instanceof z.ZodObject ? Object.keys(inner.shape) : [];
+}
+
+function schemaAt(schema: z.ZodType, path: Path): z.ZodType {
   let inner = unwrapped(schema);
   for (const step of path) inner = unwrapped(innerAt(inner, step));
-  return inner instanceof z.ZodObject ? Object.keys(inner.shape) : [];
+  return inner;
 }
 
 function innerAt(schema: z.ZodType, step: string | number): z.ZodType {

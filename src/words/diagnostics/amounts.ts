@@ -47,6 +47,10 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} is “{text}”: after {amount} comes “{extra}”, which is no part of an amount.',
     write: '{put}{amount}',
   },
+  'amount-unreadable.two-numbers': {
+    says: 'The {what} is “{text}”, which does not tell which of the two numbers is of what.',
+    write: '{put}…   one number, such as 1/4: so much for one of the other',
+  },
   'amount-unreadable.size': {
     says: 'The {what} is “{text}”, and not a size of two sides, or three of a body.',
     write: '{put}…   such as 150 mm x 100 mm',
@@ -62,6 +66,14 @@ export const amountProblems: ProblemFamily = {
   'amount-unreadable.iso': {
     says: 'The {what} is “{text}”, which begins like a time of ISO 8601 and goes on otherwise.',
     write: '{put}…   such as PT2H30M, or 2 h 30 min',
+  },
+  'people-to-one-unreadable': {
+    says: 'The {what} is “{text}”; how many people there are to one instructor is a bare number.',
+    write: '{put}{count}',
+  },
+  'people-to-one-unreadable.neither-one': {
+    says: 'The {what} is “{text}”; how many people there are to one instructor is a bare number.',
+    write: '{put}…   how many to one instructor, at most',
   },
   'amount-zero': { says: 'The {what} is nothing, and has to be more.', write: '{put}…   more than zero' },
   'clock-time-as-amount': {

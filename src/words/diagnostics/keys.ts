@@ -74,7 +74,32 @@ export const keyProblems: ProblemFamily = {
     says: 'The {what} is a list, and here stands “{text}”.',
     write: '{put}[{text}]   in brackets, with commas between',
   },
+  'wrong-kind.sentences': {
+    says: 'The {what} is a list, and here stands “{text}”.',
+    why: 'Between brackets a comma would part it, so it has a line of its own.',
+    write: '{key}:\n  - {sentence}   whatever else belongs there, each on a line of its own after a hyphen',
+  },
+  'wrong-kind.rows': {
+    says: 'The {what} is a list of entries that have keys of their own, and here stands “{text}”.',
+    why: 'Known to an entry: {known}.',
+    write: '{key}:\n  - {first}: …   each other key on a line of its own below',
+  },
+  'wrong-kind.row': {
+    says: 'The {what} has keys of its own, and here stands “{text}” alone.',
+    why: 'Known to an entry: {known}.',
+    write: '- {first}: {text}   on a line of its own; each other key on a line below',
+  },
+  'wrong-kind.people': {
+    says: 'The people of a cohort are a list of who comes and how many of each, and here stands “{text}”.',
+    why: 'Those who rate or try something out are planned otherwise than those who train.',
+    write: 'people:\n  - id: trainees\n    count: {count}   and an entry for each other kind of people',
+  },
   'wrong-kind.keys': {
+    says: 'The {what} has keys of its own, and here stands something else.',
+    why: 'Known here: {known}.',
+    write: '{key}:\n  {first}: …   each key on a line of its own, two blanks further right',
+  },
+  'wrong-kind.own-keys': {
     says: 'The {what} has keys of its own, and here stands something else.',
     write: '{key}:\n  …: …   each key on a line of its own, two blanks further right',
   },

@@ -115,6 +115,16 @@ export const materialFindings: ProblemFamily = {
     says: 'The step “{step}” uses “{name}”, which is not in the guide’s list of materials; “{near}” comes near it.',
     write: '{near}',
   },
+  'unlisted-material.tool': {
+    says: 'The step “{step}” uses up “{name}”, which is a tool: it stays.',
+    why: 'A step has its tools from the list of tools, which says in which steps each is in hand.',
+    write: 'uses: [{others}]   without it\n- use: {name}\n  in: [{id}]   under tools',
+  },
+  'unlisted-material.tool-here': {
+    says: 'The step “{step}” uses up “{name}”, which is a tool: it stays.',
+    why: 'A step has its tools from the list of tools, which says in which steps each is in hand.',
+    write: 'uses: [{others}]   without it: the list of tools has it already',
+  },
   'unused-material': {
     says: '{material} is in the list of materials, but no step uses it.',
     why: 'A step has the amounts, and the hazards, of what it uses.',

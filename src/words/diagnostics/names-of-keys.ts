@@ -128,7 +128,7 @@ export const keyNouns: Readonly<Record<string, string>> = {
 };
 
 /** Keys that say nothing more than the keys below them. */
-export const silentKeys: readonly string[] = ['keeps', 'states'];
+export const silentKeys: readonly string[] = ['cohort', 'keeps', 'states'];
 
 /** Keys whose own keys are names that the author gave. */
 export const keysOfNames: readonly string[] = [

@@ -201,6 +201,22 @@ export const unknownNameFindings: ProblemFamily = {
     says: '{who} names the tool “{name}”, which is not there; “{near}” comes near it.',
     write: '{paste}',
   },
+  'unknown-tool.material': {
+    says: '{who} names “{name}”, which is a material: it is used up.',
+    write: '- use: {name}\n  amount: …   under materials, in place of the row under tools',
+  },
+  'unknown-tool.material-here': {
+    says: '{who} names “{name}”, which is a material: it is used up.',
+    act: 'no row for it under tools, since the list of materials has it already',
+  },
+  'unknown-tool.material-given-out': {
+    says: '{who} names “{name}” as a tool, and it is a material: it is used up.',
+    act: 'nothing here where it belongs to a model, whose guide has it; where it is given out to people, a file tools/{name}.yaml for it',
+  },
+  'unknown-tool.material-owned': {
+    says: '{who} names “{name}”, which is a material and no tool.',
+    act: 'nothing here; what there is of it stands in a stock file',
+  },
   'row-of-unknown-level': {
     says: '{who} is for the level “{name}” alone, and the guide has none of that id.',
     write: '{paste}   one of: {known}',
