@@ -4,7 +4,7 @@ import type { Workspace } from '../core/model/workspace.ts';
 import { findingsJson } from '../exports/findings-json.ts';
 import { jsonText } from '../exports/json-text.ts';
 import { showDiagnostic } from '../showing/diagnostic.ts';
-import { fill } from '../showing/fill.ts';
+import { fill, listed } from '../showing/fill.ts';
 import { outcomeWords } from '../words/outcomes.ts';
 import type { Command } from './command.ts';
 import { sayFaults } from './fault.ts';
@@ -44,11 +44,14 @@ function textOf(findings: readonly Diagnostic[], workspace: Workspace | undefine
   const ink = inkFor(world.out, world);
   if (findings.length > 0 || !workspace)
     return `${findingsText(findings, ink)}${ink.strong(sumText(findings))}\n`;
-  const { guides, materials, tools } = workspace;
-  const size = (values: object) => Object.keys(values).length;
-  return `${fill(outcomeWords.fine, {
-    guides: counted('guide', size(guides)),
-    materials: counted('material', size(materials)),
-    tools: counted('tool', size(tools)),
-  })}\n`;
+  return `${fill(outcomeWords.fine, { all: listed(sizes(workspace)) })}\n`;
+}
+
+/** "6 guides", "4 modules", "45 materials", "31 tools". Apart from guides, what there is none of is not named. */
+function sizes({ guides, modules, materials, tools }: Workspace): readonly string[] {
+  const things = { guide: guides, module: modules, material: materials, tool: tools } as const;
+  return (['guide', 'module', 'material', 'tool'] as const).flatMap((noun) => {
+    const n = Object.keys(things[noun]).length;
+    return n === 0 && noun !== 'guide' ? [] : [counted(noun, n)];
+  });
 }

@@ -1,6 +1,6 @@
 /** What came of a call. */
 export const outcomeWords = {
-  fine: '{guides}, {materials} and {tools}: everything is there and adds up.',
+  fine: '{all}: everything is there and adds up.',
   found: '{findings}.',
   refused: '{guides} cannot be planned before the errors are mended.',
   notPublished: 'Nothing was written: the workspace has errors.',
@@ -45,6 +45,7 @@ export const counts = {
   warning: { one: '1 warning', many: '{n} warnings' },
   note: { one: '1 note', many: '{n} notes' },
   guide: { one: '1 guide', many: '{n} guides' },
+  module: { one: '1 module', many: '{n} modules' },
   material: { one: '1 material', many: '{n} materials' },
   tool: { one: '1 tool', many: '{n} tools' },
   file: { one: '1 file', many: '{n} files' },
