@@ -32,7 +32,7 @@ function scoreSheet(sheet: ShownScoreSheet, view: ScoreSheetsView): Markup {
   return onePage(
     view,
     `${words.title}: ${sheet.name.text}`,
-    [words.person, words.rater, words.date, words.attempt],
+    [words.person, words.group, words.rater, words.date],
     <>
       <p class="how">{words.never}</p>
       {items(sheet)}

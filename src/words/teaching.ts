@@ -50,10 +50,11 @@ export const teachingWords = {
 
   score: {
     title: 'Score sheet',
-    person: 'Trainee (code)',
-    rater: 'Rater',
+    /** Named as the columns of the table that the sheet is typed into. */
+    person: 'Person (code)',
+    group: 'Group',
+    rater: 'Rater (code)',
     date: 'Date',
-    attempt: 'Attempt',
     item: 'Done?',
     yes: 'Yes',
     no: 'No',
@@ -63,7 +64,7 @@ export const teachingWords = {
     ratingSays: 'Ring one point; the words under it decide.',
     times: 'Time',
     limit: 'Limit {time}',
-    taken: 'Time taken',
+    taken: 'Time taken, in seconds',
     formula: 'Score = limit − time taken − penalties, never below 0.',
     adds: '{time} each',
     addsAtMost: '{time} each, {times} at most',

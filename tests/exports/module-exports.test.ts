@@ -12,6 +12,7 @@ import { readWorkspace } from '../../src/index.ts';
 import { courseTexts } from '../../src/showing/session/course-texts.ts';
 import { sessionEvents } from '../../src/showing/session/session-events.ts';
 import { timetableOf } from '../../src/showing/session/timetable.ts';
+import { teachingWords } from '../../src/words/teaching.ts';
 import { aModule } from '../core/plan/cohort/a-module.ts';
 
 let workspace: Workspace;
@@ -91,6 +92,13 @@ describe('empty tables for results', () => {
       ...['item.tip-in-view', 'item.stitch-holds', 'rating.flow', 'penalty.1'],
     ]);
     expect(scoreSheetCsv(aModule())).toBeUndefined();
+  });
+
+  it('a score sheet names on paper what its columns are called', () => {
+    const { person, group, rater, taken } = teachingWords.score;
+    const columns = header(scoreSheetCsv(day))!.slice(0, 4);
+    const paper = [person, group, rater, taken].map((words) => words.toLowerCase());
+    expect(columns.filter((column, i) => !paper[i]!.includes(column))).toEqual([]);
   });
 
   it('a survey has a column for each question that is asked then, of those people', () => {

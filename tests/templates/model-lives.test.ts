@@ -37,6 +37,17 @@ it('what is done before and after, with its time where that is known; how to thr
   expect(page).not.toContain('general waste');
 });
 
+it('is not there where no guide says anything of it', () => {
+  const workspace = { ...bench, guides: { plain: aGuide('plain') } };
+  const module = aModule({
+    stations: [aStation('a', { models: [{ guide: 'plain', uses: 1, share: 'mixed', besides: {} }] })],
+  });
+  const cohort = cohortOf(module, workspace.guides);
+  expect(cohort.models).toHaveLength(1);
+  const lives = showLives('lives', cohort, workspace);
+  expect(modelLives(showSession(module, cohort, workspace), lives)).toBeNull();
+});
+
 it('is not there where no model is', () => {
   const module = aModule();
   const cohort = cohortOf(module, {});

@@ -24,7 +24,7 @@ export interface ShownLife {
 const elsewhere = ['use', 'store', 'carry', 'dispose'];
 
 /**
- * The life of each model that stands ready.
+ * The life of each model that stands ready, as far as there is anything to say of it.
  *
  * @param plan  Of the session's models, shown: it knows what one use costs.
  */
@@ -39,14 +39,18 @@ export function showLives(
     const written = workspace.guides[guide];
     if (!written) return [];
     const own = `${key}.${level === undefined ? guide : `${guide}.${level}`}`;
-    const care = showInUse(`${own}.care`, planAt(written, level), workspace);
+    const care = showInUse(`${own}.care`, planAt(written, level), workspace).filter(
+      ({ id }) => !elsewhere.includes(id),
+    );
+    const perUse = perUseText(need, plan);
+    if (care.length === 0 && perUse === '') return [];
     return [
       {
         guide,
         ...(level === undefined ? {} : { level }),
         name: shown(`${own}.name`, guideName(workspace, guide, level)),
-        care: care.filter(({ id }) => !elsewhere.includes(id)),
-        perUse: shown(`${own}.perUse`, perUseText(need, plan)),
+        care,
+        perUse: shown(`${own}.perUse`, perUse),
       },
     ];
   });
