@@ -33,6 +33,18 @@ it('no package runs a script at install but those listed', () => {
   expect(unknown.map(([path]) => path)).toEqual([]);
 });
 
+it('each package has its reason in DEVELOPERS.md, and no other is named there', () => {
+  const { dependencies, devDependencies } = JSON.parse(
+    readFileSync(new URL('package.json', root), 'utf8'),
+  ) as Record<'dependencies' | 'devDependencies', Record<string, string>>;
+  const guide = readFileSync(new URL('DEVELOPERS.md', root), 'utf8');
+  const [, section] = /^## Packages, and why each$([^]*?)^## /m.exec(guide)!;
+  const rows = [...section!.matchAll(/^\| (`.+) \| (\S.*) \|$/gm)];
+  const named = rows.flatMap(([, names]) => names!.split(', ').map((name) => name.replaceAll('`', '')));
+  const used = [...Object.keys(dependencies), ...Object.keys(devDependencies)];
+  expect(named.sort()).toEqual(used.sort());
+});
+
 it('the program runs no script where it is installed, and uses every package that it brings', () => {
   const { scripts, dependencies } = JSON.parse(readFileSync(new URL('package.json', root), 'utf8')) as {
     scripts: Record<string, string>;
