@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Guide, MaterialRow, Piece } from '../../../src/core/model/guide.ts';
 import type { Material, Pack } from '../../../src/core/model/material.ts';
 import type { PlanSettings } from '../../../src/core/plan/demand.ts';
+import { makePlan } from '../../../src/core/plan/plan.ts';
 import type { CutLayout, CutPiece, Plan } from '../../../src/core/plan/result.ts';
 import { exact, exactText, zero } from '../../../src/core/quantity/exact.ts';
 import { quantity } from '../../../src/core/quantity/quantity.ts';
@@ -181,6 +182,24 @@ describe('what is cut', () => {
   });
 });
 
+describe('what cannot be cut', () => {
+  const large = [ofFelt([aPiece('skin', '400 mm x 100 mm')])];
+
+  it('refuses the plan where a piece fits no pack', () => {
+    const materials = [aMaterial('felt', { name: 'Felt', form: 'sheet', packs: [pack('300 mm x 200 mm')] })];
+    const workspace = aWorkspace({ materials, guides: [aGuide('x', { materials: large })] });
+    const made = makePlan(workspace, [{ guide: 'x', wanted: 1 }], { today: '2026-11-25' });
+    expect('refused' in made && made.refused).toMatchObject([
+      { code: 'piece-fits-no-pack', facts: { material: 'Felt' } },
+    ]);
+  });
+
+  it('is planned all the same where nothing is for sale', () => {
+    const { purchases, cutting } = plan(large, []);
+    expect([purchases[0]!.packs, cutting]).toEqual([[], []]);
+  });
+});
+
 describe('what is on hand', () => {
   const packs = [pack('300 mm x 200 mm', '1.50 GBP')];
   const skins = (count: number) => [ofFelt([aPiece('skin', '150 mm x 100 mm', count)])];
@@ -228,6 +247,27 @@ describe('what is on hand', () => {
     expect([exactText(bought!.cost!), said(bought!.fromStock), said(bought!.left)]).toEqual(expected);
   });
 
+  it('is filled up by several packs for amounts, each in the order of the material', () => {
+    // 30,000 mm² are left of the sheet of the piece: 130,000 more are three sheets; 10,000 more are one small one
+    const bought = (text: string, ...packs: Pack[]) => {
+      const rows = [
+        ofFelt([aPiece('skin', '300 mm x 100 mm')]),
+        { ...aRow('felt', undefined, { id: 'rest' }), amount: amount(text) },
+      ];
+      const [{ packs: chosen, left }] = plan(rows, packs).purchases as [Plan['purchases'][number]];
+      return [chosen, said(left)];
+    };
+    const [small, sheet] = [pack('100 mm x 100 mm', '0.30 GBP'), packs[0]!];
+    expect(bought('1600 cm²', sheet)).toEqual([[{ pack: 0, count: 4 }], '50000 mm²']);
+    expect(bought('400 cm²', small, sheet)).toEqual([
+      [
+        { pack: 0, count: 1 },
+        { pack: 1, count: 1 },
+      ],
+      '0 mm²',
+    ]);
+  });
+
   it('serves lengths beside pieces of rods', () => {
     // three of 320 mm leave 40 mm of a rod of 1 m, which is scrap; 200 mm more come from the 300 mm that are there
     const rows = [
@@ -263,6 +303,11 @@ describe('what is on hand', () => {
       settings: { stock: { felt: { value: '1', unit: 'm' } } },
     });
     expect(made.purchases[0]!.packs).toEqual([]);
+    // three of 320 mm
+    expect([said(made.purchases[0]!.fromStock), said(made.purchases[0]!.needed)]).toEqual([
+      '0.96 m',
+      '0.96 m',
+    ]);
   });
 
   it('is what the plan before left over', () => {

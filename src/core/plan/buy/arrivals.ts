@@ -125,7 +125,7 @@ function latestOrder(
       (purchase) => (slowest(purchase, ordered, workspace) ?? ordered) <= neededBy.get(purchase.material)!,
     );
   let latest = first;
-  for (let next = first; needed.length > 0 && isInTime(next); next = addWorkingDays(work, zone, next, 1))
-    latest = next;
+  if (needed.length === 0) return latest;
+  for (let next = first; isInTime(next); next = addWorkingDays(work, zone, next, 1)) latest = next;
   return latest;
 }

@@ -1,4 +1,4 @@
-import type { Program } from '../../model/program.ts';
+import type { Program, Supplier } from '../../model/program.ts';
 import { inCurrency } from '../../money/money.ts';
 import { type Exact, zero } from '../../quantity/exact.ts';
 import { type Offer, priceOf } from '../supply/offers.ts';
@@ -6,7 +6,7 @@ import type { Want } from './want.ts';
 
 /** The suppliers of a plan. */
 export interface Suppliers {
-  /** The offers of what is needed that are theirs; all of them where no price is known. */
+  /** The offers of what is needed that are theirs; all of them where no price is known, since nobody can compare. */
   readonly openTo: (want: Want) => readonly Offer[];
 }
 
@@ -22,22 +22,20 @@ const comparedAtMost = 8;
  * Ties: fewest suppliers, then those listed first. Who charges nothing for delivery is always in the set.
  */
 export function suppliersToBuyFrom(wants: readonly Want[], program: Program): Suppliers {
-  const bought = wants.filter((want) => isPriced(want) && want.buyFrom(want.offers)!.packs.length > 0);
-  const charging = Object.keys(program.suppliers).filter(
-    (id) =>
-      isCharging(id, program) && bought.some(({ offers }) => offers.some(({ supplier }) => supplier === id)),
+  const bought = wants.filter((want) => want.buyFrom(want.offers)!.packs.length > 0);
+  const offered = new Set(
+    bought.filter(isPriced).flatMap(({ offers }) => offers.map(({ supplier }) => supplier)),
   );
-  const sets = charging.length > comparedAtMost ? [charging] : setsOf(charging);
-  let best: { readonly set: readonly string[]; readonly price: Exact } | undefined;
-  for (const set of sets) {
-    const price = basketPrice(bought, (offer) => isIn(offer, set, charging), program);
-    if (price && (!best || price.compare(best.price) < 0)) best = { set, price };
+  const charging = Object.keys(program.suppliers).filter((id) => offered.has(id) && isCharging(id, program));
+  const openIn = (set: readonly string[], want: Want): readonly Offer[] =>
+    isPriced(want) ? want.offers.filter((offer) => isIn(offer, set, charging)) : want.offers;
+  let chosen: readonly string[] = charging;
+  let least: Exact | undefined;
+  for (const set of charging.length > comparedAtMost ? [] : setsOf(charging)) {
+    const price = basketPrice(bought, (want) => openIn(set, want), program);
+    if (price && (!least || price.compare(least) < 0)) [chosen, least] = [set, price];
   }
-  const set = best?.set ?? charging;
-  return {
-    openTo: (want) =>
-      isPriced(want) ? want.offers.filter((offer) => isIn(offer, set, charging)) : want.offers,
-  };
+  return { openTo: (want) => openIn(chosen, want) };
 }
 
 function isPriced({ offers }: Want): boolean {
@@ -65,10 +63,10 @@ function isIn({ supplier }: Offer, set: readonly string[], charging: readonly st
 /** Price of all that is bought from one set, with delivery; `undefined` where something is not sold in it. */
 function basketPrice(
   bought: readonly Want[],
-  isOpen: (offer: Offer) => boolean,
+  openTo: Suppliers['openTo'],
   program: Program,
 ): Exact | undefined {
-  const baskets = bought.map((want) => want.buyFrom(want.offers.filter(isOpen)));
+  const baskets = bought.map((want) => want.buyFrom(openTo(want)));
   const packs = baskets.flatMap((basket) => basket?.packs ?? []);
   const suppliers = [...new Set(packs.map(({ offer }) => offer.supplier))];
   if (baskets.includes(undefined)) return undefined;
@@ -80,7 +78,7 @@ function basketPrice(
 
 /** What a supplier charges for bringing goods of that price: nothing from `free-over` on. */
 export function chargeFor(supplier: string | undefined, goods: Exact, program: Program): Exact {
-  const { delivery, freeOver } = (supplier !== undefined && program.suppliers[supplier]) || {};
+  const { delivery, freeOver } = termsOf(supplier, program);
   const charge = (delivery && inCurrency(delivery, program)) ?? zero;
   const free = freeOver && inCurrency(freeOver, program);
   return free && goods.compare(free) >= 0 ? zero : charge;
@@ -88,6 +86,10 @@ export function chargeFor(supplier: string | undefined, goods: Exact, program: P
 
 /** No: the delivery charge of a supplier is in a currency without a rate. */
 export function knowsCharge(supplier: string | undefined, program: Program): boolean {
-  const charge = supplier === undefined ? undefined : program.suppliers[supplier]?.delivery;
-  return !charge || inCurrency(charge, program) !== undefined;
+  const { delivery } = termsOf(supplier, program);
+  return !delivery || inCurrency(delivery, program) !== undefined;
+}
+
+function termsOf(supplier: string | undefined, { suppliers }: Program): Partial<Supplier> {
+  return (supplier === undefined ? undefined : suppliers[supplier]) ?? {};
 }

@@ -38,7 +38,6 @@ function firstFromPacks({ layouts }: CuttingPlan, line: number): number {
 
 /** What the first models of a line take of a material, in the unit in which it is bought. */
 function needOf(material: string, line: Line, models: number, workspace: Workspace): Exact {
-  if (models === 0) return zero;
   const requirements = requirementsOf([{ at: line.at, needs: needsLeft(line, models) }], workspace);
   return requirements.find((requirement) => requirement.material === material)?.amount.value ?? zero;
 }

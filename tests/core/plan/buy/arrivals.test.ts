@@ -75,14 +75,27 @@ describe('what is ordered', () => {
     ]);
   });
 
+  it('is brought with the slowest of what a supplier brings', () => {
+    const quicker = aMaterial('glue', { packs: [from('slow', { arrivesIn: time('36 h') })] });
+    for (const materials of [
+      [quicker, felt],
+      [felt, quicker],
+    ])
+      expect(delivered(errand(...materials), '2026-11-26T10:00')).toEqual([
+        ['slow', '11-26 10:00', '12-01 09:00'],
+      ]);
+  });
+
   it('is there at no known time where nobody says, and is then not waited for', () => {
     const materials = [
       aMaterial('wax', { packs: [from('silent')] }),
+      aMaterial('wool', { packs: [from('who-knows')] }),
       aMaterial('pins', { packs: [pack('1 m', '1 GBP')] }),
     ];
     expect(arriving(errand(...materials), '2026-11-26T10:00')).toEqual([]);
     expect(delivered(errand(...materials), '2026-11-26T10:00')).toEqual([
       ['silent', '11-26 10:00', undefined],
+      ['who-knows', '11-26 10:00', undefined],
       [undefined, '11-26 10:00', undefined],
     ]);
   });
@@ -110,6 +123,16 @@ describe('what is needed by a time', () => {
         wool: '2026-12-03T12:00',
       }),
     ).toEqual([['slow', '11-30 09:00', '12-03 09:00']]);
+  });
+
+  it('is ordered by what this supplier brings and somebody waits for, and by nothing else', () => {
+    // wool is from the same supplier and not waited for; tape is needed sooner, from another
+    const wool = aMaterial('wool', { packs: [from('slow')] });
+    const needed = { felt: '2026-12-10T09:00', tape: '2026-12-01T09:00' };
+    expect(delivered(errand(felt, wool, tape), '2026-11-25T09:00', needed)).toEqual([
+      ['quick', '11-30 09:00', '12-01 09:00'],
+      ['slow', '12-07 09:00', '12-10 09:00'],
+    ]);
   });
 
   it('is ordered at once where nothing waits for it, or it cannot be in time', () => {

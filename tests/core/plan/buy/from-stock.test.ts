@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { MaterialRow } from '../../../../src/core/model/guide.ts';
 import { planAt } from '../../../../src/core/model/plan-at.ts';
+import { arrivalsOf } from '../../../../src/core/plan/buy/arrivals.ts';
 import { modelsFromStock } from '../../../../src/core/plan/buy/from-stock.ts';
 import { lineOf } from '../../../../src/core/plan/demand/line.ts';
+import { datedClock } from '../../../../src/core/plan/time/clock.ts';
 import type { CuttingPlan, Purchase } from '../../../../src/core/plan/result.ts';
 import { exact, zero } from '../../../../src/core/quantity/exact.ts';
-import { aGuide, aMaterial, aRow, aWorkspace, pack } from '../a-workspace.ts';
+import { dayNumber } from '../../../../src/core/time/day.ts';
+import { aGuide, aMaterial, aRow, aWorkspace, pack, time } from '../a-workspace.ts';
 
-const materials = ['gel', 'felt'].map((id) => aMaterial(id, { packs: [pack('500 g', '4 GBP')] }));
+const materials = ['gel', 'felt'].map((id) =>
+  aMaterial(id, { packs: [pack('500 g', '4 GBP', { arrivesIn: time('2 d') })] }),
+);
 
 /** So many models of a guide with one such row. */
 type Asked = readonly [wanted: number, row: MaterialRow];
@@ -57,6 +62,8 @@ describe('models that the stock is enough for', () => {
     // one pot of 300 g for a batch, however many models it is for
     const pot: Asked = [3, aRow('gel', '300 g', { for: { per: 'batch' } })];
     expect([fromStock('299', pot), fromStock('300', pot)]).toEqual([[0], [3]]);
+    // and where it is not, it takes nothing from the next line
+    expect(fromStock('299', pot, [3, aRow('gel', '100 g')])).toEqual([0, 2]);
   });
 
   it('are all of a line that takes nothing of it', () => {
@@ -102,5 +109,15 @@ describe('of what is cut', () => {
     expect(served(cut(own, sheet(0, piece(0, 4), piece(0, 3), piece(0))))).toEqual([2, 3]);
     expect(served(cut(sheet(0, piece(1, 2), piece(1, 3))))).toEqual([4, 1]);
     expect(served(cut(own))).toEqual([4, 3]);
+    // the same with its arrival, whatever else is cut
+    const other = { ...cut(sheet(0, piece(0, 1), piece(1, 1))), material: 'gel' };
+    const bought = { ...felt, packs: [{ pack: 0, count: 1 }] };
+    const arrivals = arrivalsOf(
+      { purchases: [bought], cutting: [other, cut(sheet(0, piece(1, 2)))], deliveries: [] },
+      all,
+      workspace,
+      datedClock(workspace.program, dayNumber('2026-11-26') * 1440),
+    );
+    expect(arrivals.get('felt')?.modelsBefore).toEqual([4, 1]);
   });
 });

@@ -28,9 +28,9 @@ describe('who is bought from', () => {
   });
 
   it('are few rather than many, where that costs the same', () => {
-    // tape for 6 with felt from near, or for 1 from far with 5 for delivery
-    const materials = [sold('felt', ['4', 'near']), sold('tape', ['1', 'far'], ['6', 'near'])];
-    expect(deliveriesOf(materials, { suppliers: charging('far', 'near') })).toEqual([['near', '10', '5']]);
+    // felt from a and tape from b are 4 + 5 and 1 + 5; both from c 4.50 + 5.50 + 5
+    const materials = [sold('felt', ['4', 'a'], ['4.50', 'c']), sold('tape', ['1', 'b'], ['5.50', 'c'])];
+    expect(deliveriesOf(materials, { suppliers: charging('a', 'b', 'c') })).toEqual([['c', '10', '5']]);
   });
 
   it('are two, where the second saves more than it charges', () => {
@@ -80,12 +80,14 @@ describe('who is bought from', () => {
   it('is left to the packs alone above eight who charge for delivery', () => {
     // each of so many things is a penny cheaper at its own supplier than at the first
     const shops = (count: number) => Array.from({ length: count }, (_, i) => `shop-${i}`);
-    const from = (count: number) =>
+    const from = (count: number, listed = count) =>
       deliveriesOf(
         shops(count).map((id, i) => sold(`thing-${i}`, ['2', 'shop-0'], ['1.99', id])),
-        { suppliers: charging(...shops(count)) },
+        { suppliers: charging(...shops(listed)) },
       ).length;
     expect([from(8), from(9)]).toEqual([1, 9]);
+    // who has nothing of what is needed does not count
+    expect(from(8, 40)).toBe(1);
   });
 
   it('is asked for no more than is sold: what nobody prices is bought where it is offered', () => {
@@ -98,9 +100,42 @@ describe('who is bought from', () => {
     );
   });
 
+  it('is chosen with the delivery that what nobody prices costs anyway', () => {
+    // lint comes from far, for 5: felt for 4.50 with it is less than felt for 4 with 5 for delivery, but not felt for 20
+    const lint = aMaterial('lint', { packs: [pack('1 m', undefined, { from: 'far' })] });
+    const shop = (price: string) =>
+      deliveriesOf([sold('felt', ['4', 'near'], [price, 'far']), lint], {
+        suppliers: charging('near', 'far'),
+      });
+    expect(shop('4.50')).toEqual([['far', '4.5', '5']]);
+    expect(shop('20')).toEqual([
+      ['near', '4', '5'],
+      ['far', '0', '5'],
+    ]);
+  });
+
+  it('is the one whose pack is listed first, among those who charge nothing', () => {
+    const suppliers = { gift: { name: 'gift', delivery: money('0 GBP') }, near: { name: 'near' } };
+    expect(deliveriesOf([sold('felt', ['4', 'gift'], ['4', 'near'])], { suppliers })[0]).toEqual([
+      'gift',
+      '4',
+      '0',
+    ]);
+    expect(deliveriesOf([sold('felt', ['4', 'near'], ['4', 'gift'])], { suppliers })[0]).toEqual([
+      'near',
+      '4',
+      '0',
+    ]);
+  });
+
+  it('is left unsaid where the pack does not say', () => {
+    const [delivery] = shopFor({ needs: { felt: '1 m' }, materials: [sold('felt', ['4'])] }).deliveries;
+    expect(Object.keys(delivery!)).toEqual(['goods', 'charge']);
+  });
+
   it('does not matter for what is in stock already', () => {
     const materials = [sold('felt', ['4', 'near']), sold('tape', ['1', 'far'], ['2', 'near'])];
-    const { purchases, deliveries } = shopFor({
+    const { purchases, deliveries, cutting } = shopFor({
       needs: { felt: '1 m', tape: '1 m' },
       materials,
       program: { suppliers: charging('near', 'far') },
@@ -108,5 +143,6 @@ describe('who is bought from', () => {
     });
     expect(purchases.map(({ packs }) => packs)).toEqual([[], [{ pack: 0, count: 1 }]]);
     expect(deliveries.map(({ supplier }) => supplier)).toEqual(['far']);
+    expect(cutting).toEqual([]);
   });
 });

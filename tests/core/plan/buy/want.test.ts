@@ -111,6 +111,11 @@ describe('stock', () => {
     expect(bought('1200 g', { pieces: [] })).toEqual(['0', 3, '300', '19.2']);
   });
 
+  it('that is not enough has no cost where nobody sells the rest', () => {
+    expect(bought('600 g', { value: '100', unit: 'g' }, { packs: [] })).toEqual(['100', 0, '0', undefined]);
+    expect(bought('600 g', { value: '600', unit: 'g' }, { packs: [] })).toEqual(['600', 0, '0', '0']);
+  });
+
   it('of what is free is not filled up, even where somebody sells it', () => {
     const some = { value: '100', unit: 'g' };
     expect(bought('600 g', some, { free: true, packs: [] })).toEqual(['100', 0, '0', '0']);
