@@ -44,6 +44,8 @@ describe('the label of a product', () => {
 
   it('leaves open what the code alone does not tell', () => {
     expect(ghsLabel(['H228', 'H228'])).toEqual({ pictograms: [], open: ['H228'] });
+    const solid = { signal: 'Warning', pictograms: ['GHS07'], open: ['H228'] };
+    expect(ghsLabel(['H228', 'H315'])).toEqual(solid);
   });
 
   // CLP Regulation (EC) 1272/2008, Annex II, part 2: EUH201A is a statement of its own, not EUH201 of an organ
