@@ -33,6 +33,19 @@ describe('builders', () => {
     expect(assignCrew([work(0, 10, 'pads', 2), work(10, 20, 'gel')], 3)).toEqual([[1, 2], [1]]);
   });
 
+  it('are named by number, whoever came first', () => {
+    // builder 2 is at pads already, builder 1 joins
+    const day = [work(0, 10, 'gel'), work(0, 10, 'pads'), work(10, 20, 'pads', 2)];
+    expect(assignCrew(day, 2)).toEqual([[1], [2], [1, 2]]);
+    const many = [work(0, 5, 'gel', 11), work(0, 5, 'pads'), work(5, 9, 'pads', 12)];
+    expect(assignCrew(many, 12).at(-1)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+  });
+
+  it('begin a new task when they have had none yet, sooner than in the middle of another', () => {
+    const day = [work(0, 10, 'pads'), work(10, 20, 'gel'), work(20, 30, 'pads')];
+    expect(assignCrew(day, 2)).toEqual([[1], [2], [1]]);
+  });
+
   it('are not needed by a machine', () => {
     expect(assignCrew([work(0, 10, 'pads', 0)], 1)).toEqual([[]]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { feasible } from '../../../../src/core/solve/schedule/feasible.ts';
+import { groundOf } from '../../../../src/core/solve/schedule/ground/ground.ts';
 import type { Hold, Lag, ScheduleProblem } from '../../../../src/core/solve/schedule/problem.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
 
@@ -36,5 +37,35 @@ describe('tins that are filled again and again', () => {
     const result = schedule(problem);
     expect(result).toMatchObject({ makespan: minutes, lowerBound: minutes, optimal: true });
     expect('starts' in result && feasible(problem, result)).toBe(true);
+  });
+});
+
+describe('a bound by rounds', () => {
+  const rounds = (problem: ScheduleProblem) => {
+    const ground = groundOf(problem);
+    return 'bound' in ground && ground.bound;
+  };
+  it('counts only what is held of the tins in question', () => {
+    // three pours in tins, of which there are three; and each stands on a tray, of which there is one
+    const problem = poured([1, 1, 1], 3);
+    const trays = problem.holds!.map((hold) => ({ ...hold, resource: 1 }));
+    const both = { ...problem, capacities: [3, 1], demands: problem.durations.map(() => [0, 0]) };
+    expect(rounds({ ...both, holds: [...problem.holds!, ...trays] })).toBe(3 * 115);
+    expect(rounds({ ...both, holds: problem.holds! })).toBe(115);
+    expect(rounds({ ...both, capacities: [3, 3], holds: [...problem.holds!, ...trays] })).toBe(115);
+  });
+  it('leaves aside holds of which nobody knows how long they last', () => {
+    const problem = poured([1, 1, 1], 1);
+    expect(rounds({ ...problem, lags: problem.lags.slice(1) })).toBe(2 * 115);
+  });
+  it('takes pours that begin with the same jobs as one, in whatever order these are named', () => {
+    const problem = poured([2], 2);
+    const [one, other] = problem.holds!;
+    const begun = [[0, 'start'], [0, 'end']] as const; // prettier-ignore
+    const holds = [
+      { ...one!, from: begun },
+      { ...other!, from: begun.toReversed() },
+    ];
+    expect(rounds({ ...problem, holds })).toBe(rounds(problem));
   });
 });

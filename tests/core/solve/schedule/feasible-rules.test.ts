@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { brokenRules } from '../../../../src/core/solve/schedule/feasible.ts';
+import { brokenRules, feasible } from '../../../../src/core/solve/schedule/feasible.ts';
 import type { Lag, ScheduleProblem } from '../../../../src/core/solve/schedule/problem.ts';
 
 /** Jobs of 10 min, with nothing to share unless said. */
@@ -101,6 +101,10 @@ describe('what there is', () => {
   it('is too little for one more; those that find no room when they come are named', () => {
     expect(broken(two, [0, 5, 9])).toEqual([{ because: 'capacity', jobs: [2], resource: 0 }]);
     expect(broken(two, [5, 5, 5])).toEqual([{ because: 'capacity', jobs: [0, 1, 2], resource: 0 }]);
+  });
+  it('makes a schedule feasible or not', () => {
+    expect(feasible(two, { starts: [0, 5, 10], ends: [10, 15, 20] })).toBe(true);
+    expect(feasible(two, { starts: [0, 5, 9], ends: [10, 15, 19] })).toBe(false);
   });
   it('may be too little of one thing and enough of another', () => {
     const problem = tens(2, { demands: [[1, 1], [1, 1]], capacities: [2, 1] }); // prettier-ignore

@@ -78,6 +78,11 @@ describe('the mirror image of a problem', () => {
     });
   });
 
+  it('says which way time runs', () => {
+    expect(mirrored(nothing)).toMatchObject({ reversed: true });
+    expect(mirrored(mirrored(nothing))).toMatchObject({ reversed: false });
+  });
+
   it('has a schedule that is as late here as it is early there', () => {
     // melt 10, then 60 of cooling, then cut 20, all by minute 200: melt from 110
     const problem: ScheduleProblem = {

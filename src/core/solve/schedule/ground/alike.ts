@@ -23,7 +23,7 @@ function likenessOf(
   problem: ScheduleProblem,
   { needs, apart, holds, holdsOf, outOf, blockOf }: Omit<Prepared, 'likeOf'>,
 ): string {
-  const ties = outOf[job]!.filter(({ to }) => block.length > 1 && blockOf[to] === blockOf[job]);
+  const ties = outOf[job]!.filter(({ to }) => blockOf[to] === blockOf[job]);
   return [
     problem.durations[job],
     problem.calendarOf?.[job],

@@ -77,11 +77,6 @@ export function startFor(hours: OpenHours, end: number, work: number): number {
   return -Infinity;
 }
 
-/** The length of the longest open stretch. */
-export function longestStretch(hours: OpenHours): number {
-  return Math.max(0, ...hours.stretches.map(([from, to]) => to - from));
-}
-
 /** Open minutes in one period (in all, where nothing repeats). */
 export function openMinutes(hours: OpenHours): number {
   return hours.stretches.reduce((sum, [from, to]) => sum + to - from, 0);

@@ -4,11 +4,11 @@ import type { Obstacle } from '../problem.ts';
 import type { Prepared } from './prepared.ts';
 import type { Way } from './ways-through.ts';
 
-/** A job that no schedule can hold, whatever the others do; or lags that contradict each other. */
+/** A job that needs more than there is, or lags that contradict each other. */
 export function plainObstacle(prepared: Prepared): Obstacle | undefined {
   const circle = positiveCircle(prepared);
   if (circle) return { because: 'lags', jobs: circle };
-  return tooMuch(prepared) ?? tooLong(prepared);
+  return tooMuch(prepared);
 }
 
 /** A hold of more than there is, that certainly lasts some time. */
@@ -28,9 +28,4 @@ function tooMuch({ needs }: Prepared): Obstacle | undefined {
     if (need) return { because: 'capacity', jobs: [job], resource: need.usage };
   }
   return undefined;
-}
-
-function tooLong({ times }: Prepared): Obstacle | undefined {
-  const job = times.findIndex(({ possible }) => !possible);
-  return job < 0 ? undefined : { because: 'calendar', jobs: [job] };
 }

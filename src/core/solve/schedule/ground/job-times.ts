@@ -1,4 +1,4 @@
-import { finish, fit, longestStretch, openHours, openMinutes, startFor, type OpenHours } from './calendar.ts';
+import { finish, fit, openHours, openMinutes, startFor, type OpenHours } from './calendar.ts';
 import type { ScheduleProblem } from '../problem.ts';
 
 /** When one job may start, and when it then ends. All three functions rise with their argument. */
@@ -11,8 +11,6 @@ export interface JobTimes {
   readonly startFor: (end: number) => number;
   /** The most minutes between start and end. */
   readonly longest: number;
-  /** Whether some start may exist at all. */
-  readonly possible: boolean;
   /** The period of its calendar: 1 where it has none, `Infinity` where it does not repeat. */
   readonly every: number;
 }
@@ -40,11 +38,8 @@ function wayOf({ durations, startsOnly, endsOnly, splits }: ScheduleProblem, job
 }
 
 const ways: Readonly<Record<string, (minutes: number, hours: OpenHours) => Partial<JobTimes>>> = {
-  any: () => ({ start: (from) => from, possible: true, every: 1 }),
-  unbroken: (minutes, hours) => ({
-    start: (from) => fit(hours, from, minutes),
-    possible: hours.stretches.length > 0 && minutes <= longestStretch(hours),
-  }),
+  any: () => ({ start: (from) => from, every: 1 }),
+  unbroken: (minutes, hours) => ({ start: (from) => fit(hours, from, minutes) }),
   /** Only its first minute must be open. */
   begun: () => ({}),
   /** Only its last minute must be. */
@@ -63,7 +58,6 @@ function timesOf(minutes: number, hours: OpenHours, own: Partial<JobTimes>): Job
     end: own.end ?? ((start) => start + minutes),
     startFor: own.startFor ?? ((end) => end - minutes),
     longest: own.longest ?? minutes,
-    possible: own.possible ?? longestStretch(hours) > 0,
     every: own.every ?? hours.every ?? Infinity,
   };
 }

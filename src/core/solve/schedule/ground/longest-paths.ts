@@ -50,7 +50,8 @@ function circleBehind(job: number, because: ReadonlyMap<number, number>, steps: 
 }
 
 /**
- * For each job the least time from its start to the end of everything, by lags and durations alone.
+ * For each job the least time from its start to the end of everything, by lags and durations alone. No job may wait
+ * for itself.
  *
  * @param horizon  Where given, all is to end by then, and a job with an earlier deadline counts as if as much followed it.
  *
@@ -61,15 +62,15 @@ export function tails(prepared: Prepared, horizon = -Infinity): number[] {
   const tails = prepared.durations.map(
     (minutes, job) => minutes + Math.max(0, horizon - prepared.deadlines[job]!),
   );
-  for (const block of [...prepared.blocks].reverse()) {
-    for (let rounds = 0, changed = true; changed && rounds <= block.length; rounds++) {
+  for (const block of prepared.blocks.toReversed()) {
+    for (let changed = true; changed;) {
       changed = false;
       for (const job of block.toReversed()) {
         const longest = Math.max(
           tails[job]!,
           ...prepared.outOf[job]!.map(({ to, least }) => least + tails[to]!),
         );
-        changed ||= block.length > 1 && longest > tails[job]!;
+        changed ||= longest > tails[job]!;
         tails[job] = longest;
       }
     }

@@ -88,3 +88,29 @@ it('uses more than there is exactly where a schedule breaks that rule', () => {
     expect(over).toEqual(problem.capacities.map((_, at) => broken.some(({ resource }) => resource === at)));
   });
 });
+
+it('keeps a tin for good while anything of its hold has no place yet', () => {
+  const moments = { from: [[0, 'start'], [1, 'start']], to: [[2, 'end'], [3, 'end']] } as const; // prettier-ignore
+  const problem: ScheduleProblem = {
+    durations: [5, 5, 5, 5],
+    lags: [],
+    demands: [[0], [0], [0], [0]],
+    capacities: [1],
+    holds: [{ resource: 0, count: 1, ...moments }],
+  };
+  const basis = basisOf(problem);
+  if ('impossible' in basis) throw new Error();
+  const board = emptyBoard(basis);
+  const held = (): number[] => [board.heldFrom[0]!, board.heldUntil[0]!];
+  put(board, 2, 40);
+  put(board, 3, 60);
+  expect(held()).toEqual([NaN, NaN]);
+  put(board, 1, 20);
+  expect(held()).toEqual([20, Infinity]);
+  put(board, 0, 10);
+  expect(held()).toEqual([10, 65]);
+  takeOff(board, 2);
+  expect(held()).toEqual([10, Infinity]);
+  takeOff(board, 0);
+  expect(held()).toEqual([20, Infinity]);
+});

@@ -52,6 +52,14 @@ describe('the earliest start of every job, when nobody has to share anything', (
     expect(Math.min(seen.starts, seen.late, seen.never)).toBeGreaterThan(runs(20));
   });
 
+  it('does not come at all where a job finds no time, alone or tied to others', () => {
+    const long = { durations: [1, 9], lags: [], demands: [[], []], capacities: [], calendarOf: [0, 0], calendars: [{ open: [[0, 8] as const], every: 24 }] }; // prettier-ignore
+    const never = { impossible: { because: 'calendar', jobs: [1] } };
+    expect(basisOf(long)).toEqual(never);
+    expect(basisOf({ ...long, lags: [[0, 1, 0], [1, 0, -99]] })).toEqual(never); // prettier-ignore
+    expect(basisOf({ ...long, splits: [false, true], calendars: [{ open: [[0, 8]] }] })).toEqual(never);
+  });
+
   it('does not come at all where two jobs of a block are never open together', () => {
     // mornings and evenings, and no more than 2 min from one to the other
     const problem: ScheduleProblem = {
@@ -112,7 +120,6 @@ describe('when a job may start, and when it then ends', () => {
     whatever((problem) => {
       const [times] = jobTimes(problem);
       const all = allowed(problem);
-      expect(times!.possible || all.length === 0).toBe(true);
       for (const from of [0, 1, 2, 3, 5, 8, 13, 21]) {
         const first = all.find(([start]) => start >= from);
         const start = times!.start(from);
@@ -144,18 +151,29 @@ describe('when a job may start, and when it then ends', () => {
     });
   });
 
-  it('is not possible where nothing is ever open, and where no stretch is long enough', () => {
-    const job = (more: Partial<ScheduleProblem>): ScheduleProblem => {
-      return { durations: [5], lags: [], demands: [[]], capacities: [], calendarOf: [0], ...more };
-    };
-    const possible = (problem: ScheduleProblem): boolean => jobTimes(problem)[0]!.possible;
-    const [closed, short] = [[{ open: [] }], [{ open: [[0, 4] as const], every: 24 }]];
-    expect(possible(job({ calendars: short }))).toBe(false);
-    expect(possible(job({ calendars: short, durations: [4] }))).toBe(true);
-    expect(possible(job({ calendars: short, splits: [true] }))).toBe(true);
-    expect(possible(job({ calendars: short, startsOnly: [true] }))).toBe(true);
-    for (const flag of [{}, { splits: [true] }, { startsOnly: [true] }, { endsOnly: [true] }])
-      expect(possible(job({ calendars: closed, ...flag }))).toBe(false);
-    expect(possible(job({ calendars: closed, durations: [0] }))).toBe(false);
+  it('does not start at all where nothing is ever open, or no stretch is long enough', () => {
+    const first = (more: Partial<ScheduleProblem>): number | undefined =>
+      jobTimes({
+        durations: [5],
+        lags: [],
+        demands: [[]],
+        capacities: [],
+        calendarOf: [0],
+        ...more,
+      })[0]?.start(1);
+    const [closed, short] = [[{ open: [] }, { open: [], every: 24 }], [{ open: [[0, 4] as const], every: 24 }]]; // prettier-ignore
+    expect(first({ calendars: short })).toBe(Infinity);
+    expect(first({ calendars: short, durations: [4] })).toBe(24);
+    expect(first({ calendars: short, splits: [true] })).toBe(1);
+    expect(first({ calendars: short, startsOnly: [true] })).toBe(1);
+    for (const calendar of [0, 1])
+      for (const flag of [
+        {},
+        { splits: [true] },
+        { startsOnly: [true] },
+        { endsOnly: [true] },
+        { durations: [0] },
+      ])
+        expect(first({ calendars: closed, calendarOf: [calendar], ...flag })).toBe(Infinity);
   });
 });

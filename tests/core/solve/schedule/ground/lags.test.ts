@@ -11,7 +11,7 @@ import { runs } from '../runs.ts';
 import { anyLags, leastOf, leastTimes } from './any-lags.ts';
 
 const whatever = (rule: (problem: ScheduleProblem) => void): void =>
-  fc.assert(fc.property(anyLags({ jobs: 6 }), rule), { numRuns: runs(300) });
+  fc.assert(fc.property(anyLags({ jobs: 6 }), rule), { numRuns: runs(600) });
 const hasCircle = (problem: ScheduleProblem): boolean =>
   leastTimes(problem).some((row, job) => row[job]! > 0);
 
@@ -56,7 +56,7 @@ describe('a circle of jobs that wait for each other', () => {
       expect(circle !== undefined).toBe(hasCircle(problem));
       if (circle) seen++;
     });
-    expect(seen).toBeGreaterThan(runs(30));
+    expect(seen).toBeGreaterThan(runs(60));
   });
 
   it('names each of its jobs once, from the one with the least index on, each pushing the next', () => {
