@@ -2,7 +2,8 @@ const schedule = 'tests/core/solve/schedule';
 
 /**
  * Parts of the core whose tests are tried with `AREA=packs npm run mutate`: what is changed there, and the tests that
- * must notice. Tests that are about a part are enough for it: each is run thousands of times.
+ * must notice. Tests that are about a part are enough for it: each is run thousands of times; of the tries of its properties
+ * `runs` are made, or a twentieth.
  */
 const areas = {
   packs: {
@@ -37,6 +38,7 @@ const areas = {
   'schedule-exact': {
     mutate: ['src/core/solve/schedule/exact/*.ts'],
     tests: [`${schedule}/exact/*.test.ts`],
+    runs: 0.02,
   },
   'schedule-search': {
     mutate: ['src/core/solve/schedule/search/*.ts'],

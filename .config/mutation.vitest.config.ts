@@ -21,7 +21,7 @@ export default {
     include: area.tests,
     globalSetup: [],
     isolate: false,
-    env: { RUNS: '0.05' },
+    env: { RUNS: String(area.runs ?? 0.05) },
     sequence: { sequencer: QuickestFirst },
   },
 };

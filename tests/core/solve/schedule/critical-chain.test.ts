@@ -185,6 +185,61 @@ describe('what a job is said to wait for', () => {
     expect(chain(problem, [0, 5, 9]).map(told)).toEqual(['0 start', '1 resource of 0', '2 lag of 1']);
   });
 
+  it('is not what leaves it room anyway', () => {
+    // two places: job 0 is done when job 1 begins, but job 1 might have begun beside it
+    expect(chain(work([5, 9], { capacities: [2] }), [0, 5]).map(told)).toEqual(['1 start']);
+    expect(chain(work([5, 9]), [0, 5]).map(told)).toEqual(['0 start', '1 resource of 0']);
+  });
+
+  it('is all that it takes at once: for itself and for what it begins', () => {
+    const tin = { resource: 0, count: 1, from: [[1, 'start']], to: [[1, 'end']] } as const;
+    const problem = work([5, 9], { capacities: [2], holds: [tin] });
+    expect(chain(problem, [0, 5]).map(told)).toEqual(['0 start', '1 resource of 0']);
+  });
+
+  it('is not a tin of another kind, nor one that is never taken or given back', () => {
+    const tray = { resource: 1, count: 1, from: [[0, 'start']], to: [[0, 'end']] } as const;
+    const none = { ...tray, resource: 0 };
+    const problem = work([5, 9], {
+      demands: [[0, 0], [1, 0]], // prettier-ignore
+      capacities: [1, 1],
+      holds: [tray, { ...none, from: [] }, { ...none, to: [] }],
+    });
+    expect(chain(problem, [0, 5]).map(told)).toEqual(['1 start']);
+  });
+
+  it.each([
+    [[0, 1], [2, 3]], // prettier-ignore
+    [[1, 0], [3, 2]], // prettier-ignore
+  ])('is a tin from its first moment to its last, in whatever order they are named: %j', (from, to) => {
+    // held from 10 (job 1 begins; job 0 at 12) to 40 (job 2 ends; job 3 at 30): needed by job 5 after, and by 4 before
+    const problem = work([5, 5, 5, 5, 10, 10], {
+      demands: [[0], [0], [0], [0], [1], [1]],
+      holds: [
+        {
+          resource: 0,
+          count: 1,
+          from: from.map((job) => [job, 'start'] as const),
+          to: to.map((job) => [job, 'end'] as const),
+        },
+      ],
+      lags: [[1, 2, 25]],
+    });
+    expect(chain(problem, [12, 10, 35, 25, 0, 40]).map(told)).toEqual([
+      '4 start',
+      '1 resource of 4',
+      '2 lag of 1',
+      '5 resource of 2',
+    ]);
+  });
+
+  it('begins furthest back where several end last and none leads to the beginning', () => {
+    const beside = { capacities: [2] };
+    expect(chain(work([12, 10], beside), [3, 5]).map(told)).toEqual(['0 start']);
+    expect(chain(work([10, 12], beside), [5, 3]).map(told)).toEqual(['1 start']);
+    expect(chain(work([10, 10], beside), [5, 5]).map(told)).toEqual(['0 start']);
+  });
+
   it('is one of the fewest jobs that lead back to the beginning', () => {
     // the last waits for the bench until 20, and for one long wait from the beginning
     const problem = work([10, 10, 5, 1], {
