@@ -6,9 +6,9 @@
 /** Where the statements come from, and what the table is not. Printed on the page about safety. */
 export const aboutHazards = {
   source:
-    'Hazard and precautionary statements of the Globally Harmonized System (GHS), UN GHS Rev. 10 (2023), Annex 3, as PubChem tabulates them; the precautionary statements that only labels in the EU carry, Regulation (EC) 1272/2008, Annex IV, from memory. Signal words and pictograms follow from the codes by the rules of precedence (UN GHS, chapter 1.4): what they come to is compared with the label, which counts.',
+    'Hazard and precautionary statements of the Globally Harmonized System (GHS), UN GHS Rev. 10 (2023), Annex 3, as PubChem tabulates them; the precautionary statements that only labels in the EU carry, Regulation (EC) No 1272/2008, Annex IV, consolidated version of 1 September 2025. Signal words and pictograms follow from the codes by the rules of precedence (UN GHS, chapter 1.4): what they come to is compared with the label, which counts.',
   limits:
-    'A selection: what craft and kitchen products usually carry. Where a statement asks for a detail (which organ, which effect), the detail stands in the supplier’s safety data sheet. A code that is not listed here is printed as it is.',
+    'A selection: what craft and kitchen products usually carry. Where a statement asks for a detail (which organ, which effect), the detail stands in the supplier’s safety data sheet. Where the EU words a statement otherwise than the UN, the UN’s wording stands here and the label has its own. A code that is not listed here is printed as it is.',
 } as const;
 
 /**

@@ -3,8 +3,11 @@
  * supplier's to fill. The statements that the newest edition of the UN replaced, and that labels in the EU still carry
  * (P201, P310–P315), stand beside those that came in their place (P203, P316–P319).
  *
- * @source UN GHS Rev. 10 (2023), Annex 3, through the PubChem table of codes. Those of the EU: Regulation (EC) 1272/2008
- *   (CLP), Annex IV, wording from memory.
+ * Where the EU words a code otherwise than the UN (P103, P280 and some more), the UN's wording stands here.
+ *
+ * @source UN GHS Rev. 10 (2023), Annex 3, through the PubChem table of codes. Those of the EU alone: Regulation (EC) No
+ *   1272/2008 (CLP), Annex IV, Part 2, consolidated version of 2025-09-01, "CENTRE" and "CENTER" as they stand there;
+ *   P304+P312, which the EU has dropped since, from its two parts.
  */
 export const precautionaryStatements: Readonly<Record<string, string>> = {
   P101: 'If medical advice is needed, have product container or label at hand.',
@@ -35,7 +38,7 @@ export const precautionaryStatements: Readonly<Record<string, string>> = {
   P280: 'Wear protective gloves/protective clothing/eye protection/face protection/hearing protection/…',
   P284: '[In case of inadequate ventilation] wear respiratory protection.',
   'P301+P310': 'IF SWALLOWED: Immediately call a POISON CENTER/doctor/…',
-  'P301+P312': 'IF SWALLOWED: Call a POISON CENTER/doctor/… if you feel unwell.',
+  'P301+P312': 'IF SWALLOWED: Call a POISON CENTRE/doctor/… if you feel unwell.',
   'P301+P316': 'IF SWALLOWED: Get emergency medical help immediately.',
   'P301+P317': 'IF SWALLOWED: Get medical help.',
   'P301+P330+P331': 'IF SWALLOWED: Rinse mouth. Do NOT induce vomiting.',
@@ -44,7 +47,7 @@ export const precautionaryStatements: Readonly<Record<string, string>> = {
     'IF ON SKIN: Take off immediately all contaminated clothing. Immediately rinse with water for several minutes.',
   'P303+P361+P353':
     'IF ON SKIN (or hair): Take off immediately all contaminated clothing. Rinse affected areas with water [or shower].',
-  'P304+P312': 'IF INHALED: Call a POISON CENTER/doctor/… if you feel unwell.',
+  'P304+P312': 'IF INHALED: Call a POISON CENTRE/doctor/… if you feel unwell.',
   'P304+P340': 'IF INHALED: Remove person to fresh air and keep comfortable for breathing.',
   'P305+P351+P338':
     'IF IN EYES: Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. Continue rinsing.',
@@ -55,7 +58,7 @@ export const precautionaryStatements: Readonly<Record<string, string>> = {
   'P308+P316': 'IF exposed or concerned: Get emergency medical help immediately.',
   P310: 'Immediately call a POISON CENTER/doctor/…',
   P311: 'Call a POISON CENTER/doctor/…',
-  P312: 'Call a POISON CENTER/doctor/… if you feel unwell.',
+  P312: 'Call a POISON CENTRE/doctor/… if you feel unwell.',
   P313: 'Get medical advice/attention.',
   P314: 'Get medical advice/attention if you feel unwell.',
   P315: 'Get immediate medical advice/attention.',

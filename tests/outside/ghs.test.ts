@@ -3,6 +3,7 @@ import { ghsLabel } from '../../src/core/model/ghs-label.ts';
 import { isFlammable } from '../../src/core/plan/scale/hazards.ts';
 import { hazardStatements, pictogramNames } from '../../src/words/hazards.ts';
 import { precautionaryStatements } from '../../src/words/precautions.ts';
+import clpTable from './data/clp-precautions.json' with { type: 'json' };
 import labels from './data/ghs-label-cases.json' with { type: 'json' };
 import ghs from './data/ghs.json' with { type: 'json' };
 
@@ -60,6 +61,15 @@ describe('the label of a product', () => {
   });
 });
 
+/**
+ * Regulation (EC) No 1272/2008 (CLP), Annex IV, Part 2, English, consolidated version of 2025-09-01, through the table
+ * of github.com/mhchem/hpstatements, which was extracted from EUR-Lex; compared code by code on 2026-11-28. The text of
+ * P310 was seen on legislation.gov.uk too (Annex IV as the United Kingdom keeps it).
+ */
+const clp: Readonly<Record<string, string>> = clpTable.statements;
+const codesOfUn = new Set(ghs.precautionaryStatements.map(({ code }) => code));
+const codesOfEu = Object.keys(precautionaryStatements).filter((code) => !codesOfUn.has(code));
+
 describe('statements', () => {
   it('that speak of gas, spray or vapour that a flame sets alight are H220 to H226', () => {
     const alight = /flammable (gas|aerosol|liquid)/i;
@@ -78,6 +88,24 @@ describe('statements', () => {
       ({ code, text }) => precautionaryStatements[code] !== text.replaceAll("'", '’'),
     );
     expect(other.map(({ code }) => code)).toEqual([]);
+  });
+
+  it('of precaution that only the EU has are those of its regulation', () => {
+    const parts = `${clp['P304']} ${clp['P312']}`;
+    const other = codesOfEu.filter((code) => precautionaryStatements[code] !== (clp[code] ?? parts));
+    expect(other).toEqual([]);
+    expect(codesOfEu.filter((code) => clp[code] === undefined)).toEqual(['P304+P312']);
+    expect(codesOfEu.length).toBeGreaterThan(15);
+  });
+
+  it('of precaution are worded by the EU as by the UN, but for those where its text is another', () => {
+    const other = Object.keys(precautionaryStatements).filter(
+      (code) =>
+        !codesOfEu.includes(code) && clp[code] !== undefined && clp[code] !== precautionaryStatements[code],
+    );
+    const oneMark = ['P241', 'P370+P378', 'P410+P412'];
+    const otherWords = ['P103', 'P234', 'P242', 'P263', 'P264', 'P280', 'P303+P361+P353', 'P406'];
+    expect(other.sort()).toEqual([...oneMark, ...otherWords].sort());
   });
 
   it('that the UN replaced and the EU keeps are there too', () => {
