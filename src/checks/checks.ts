@@ -16,6 +16,7 @@ import { basisMismatch } from './basis-mismatch.ts';
 import { cautionIncomplete } from './caution-incomplete.ts';
 import { confidenceAsAssessment } from './confidence-as-assessment.ts';
 import { currencyWithoutRate } from './currency-without-rate.ts';
+import { dangerInNoStep } from './danger-in-no-step.ts';
 import { filmWithoutWords } from './film-without-words.ts';
 import { goesOffInSession } from './goes-off-in-session.ts';
 import { guideInItself } from './guide-in-itself.ts';
@@ -82,6 +83,7 @@ import { stepWithoutHeading } from './step-without-heading.ts';
 import { stepWithoutTime } from './step-without-time.ts';
 import { stepsInACircle } from './steps-in-a-circle.ts';
 import { storedWithClinicalStock } from './stored-with-clinical-stock.ts';
+import { surveyInNoAgenda } from './survey-in-no-agenda.ts';
 import { tooFewInstructors } from './too-few-instructors.ts';
 import { tooFewSeats } from './too-few-seats.ts';
 import { toolHeldBackwards } from './tool-held-backwards.ts';
@@ -127,6 +129,7 @@ export const checks: readonly Check[] = Object.freeze([
   cautionIncomplete,
   confidenceAsAssessment,
   currencyWithoutRate,
+  dangerInNoStep,
   filmWithoutWords,
   goesOffInSession,
   guideInItself,
@@ -193,6 +196,7 @@ export const checks: readonly Check[] = Object.freeze([
   stepWithoutTime,
   stepsInACircle,
   storedWithClinicalStock,
+  surveyInNoAgenda,
   tooFewInstructors,
   tooFewSeats,
   toolHeldBackwards,

@@ -67,12 +67,12 @@ export function printSession(session: AskedSession, question: Question, values: 
 }
 
 function textOfSession(
-  { module, cohort, start }: AskedSession,
+  { module, cohort, on }: AskedSession,
   workspace: Workspace,
   width: number,
   plan?: ShownPlan,
 ): string {
-  const session = showSession(module, cohort, workspace, start);
+  const session = showSession(module, cohort, workspace, on);
   return sessionText(session, width, showLives('lives', cohort, workspace, plan));
 }
 

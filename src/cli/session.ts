@@ -6,6 +6,7 @@ import { practises } from '../core/plan/cohort/model-needs.ts';
 import {
   saysTime,
   type SessionStart,
+  sessionOn,
   sessionQuestion,
   sessionStart,
 } from '../core/plan/cohort/session-question.ts';
@@ -20,6 +21,8 @@ export interface AskedSession {
   readonly cohort: CohortPlan;
   /** Where the call says so. */
   readonly start?: SessionStart;
+  /** Its day, and its start, as far as the call says so. */
+  readonly on: Partial<SessionStart>;
 }
 
 /** The id of the module that a call names, if it names one; one that could not be read is there too. */
@@ -101,5 +104,6 @@ export function askedOfModule(
   const given = { ...(people ? { people } : {}), ...(instructors === undefined ? {} : { instructors }) };
   const { cohort, ...asked } = sessionQuestion(module, workspace, given, settings);
   const start = sessionStart(settings, workspace.program);
-  return { session: { module, cohort, ...(start ? { start } : {}) }, ...asked };
+  const on = sessionOn(settings, workspace.program);
+  return { session: { module, cohort, ...(start ? { start } : {}), on }, ...asked };
 }

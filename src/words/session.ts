@@ -128,6 +128,7 @@ export const sessionWords = {
     noTime: '“{item}” has no time.',
     over: 'It does not fit: the agenda takes {takes}, and {booked} are booked. That is {over} too much.',
     under: 'The agenda takes {takes} of the {booked} booked; {left} are left over.',
+    closed: 'The session is on {day}, a day on which the program is closed.',
     nobody: 'Nobody comes to practise.',
     fewSeats: 'At “{station}” {places} of a group of {group} have a place at once; the others take turns.',
     fewInstructors: 'Too few instructors: {needed} needed, {there} there.',

@@ -36,7 +36,8 @@ function clock(zone: ZoneTable | undefined, wallMinute: number): number {
   return zone ? utcOf(zone, wallMinute) : wallMinute;
 }
 
-function isWorkingDay(work: WorkingHours, number: number): boolean {
+/** Whether hands work on a day, counted from 1970-01-01. */
+export function isWorkingDay(work: WorkingHours, number: number): boolean {
   return work.days.includes(weekdays[weekdayOf(number)]!) && !work.closed.includes(isoDate(number));
 }
 

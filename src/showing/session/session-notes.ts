@@ -1,19 +1,29 @@
 import type { Guide } from '../../core/model/guide.ts';
 import { guidesOfModule } from '../../core/model/guides-of-module.ts';
 import type { Module, Station } from '../../core/model/module.ts';
+import type { Program } from '../../core/model/program.ts';
+import type { IsoDate } from '../../core/model/values.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import { dayNumber } from '../../core/time/day.ts';
+import { isWorkingDay } from '../../core/time/working-hours.ts';
 import { sessionWords } from '../../words/session.ts';
 import { fill } from '../fill.ts';
 import { showCount } from '../numbers.ts';
-import { showMinutes } from '../times.ts';
+import { showDate, showMinutes } from '../times.ts';
 import { agendaName, stationName } from './session-names.ts';
 
 const words = sessionWords.notes;
 
 /** What does not fit, or is not known: a sentence each. */
-export function sessionNotes(module: Module, cohort: CohortPlan, workspace: Workspace): readonly string[] {
+export function sessionNotes(
+  module: Module,
+  cohort: CohortPlan,
+  workspace: Workspace,
+  on?: IsoDate,
+): readonly string[] {
   return [
+    ...dayNotes(workspace.program, on),
     ...(cohort.groups.length === 0 ? [words.nobody] : []),
     ...agendaNotes(module, cohort),
     ...instructorNotes(cohort),
@@ -22,6 +32,11 @@ export function sessionNotes(module: Module, cohort: CohortPlan, workspace: Work
     ...missingGuides(module, workspace),
     ...neverWorn(module, workspace),
   ];
+}
+
+function dayNotes({ work }: Program, on: IsoDate | undefined): readonly string[] {
+  const isClosed = on !== undefined && !isWorkingDay(work, dayNumber(on));
+  return isClosed ? [fill(words.closed, { day: showDate(on) })] : [];
 }
 
 function agendaNotes(module: Module, { agenda }: CohortPlan): readonly string[] {

@@ -55,7 +55,7 @@ export function showSession(
       count: shown(`session.tools.${id}.count`, toolsText(count, cohort.toolsInAll.get(id) ?? count)),
     })),
     care: showCare('session.care', cohort, starts),
-    notes: sessionNotes(module, cohort, workspace).map((text, i) => shown(`session.notes[${i}]`, text)),
+    notes: sessionNotes(module, cohort, workspace, on).map((text, i) => shown(`session.notes[${i}]`, text)),
   };
 }
 

@@ -22,6 +22,11 @@ export const safetyFindings: ProblemFamily = {
     why: 'Codes of GHS are H2 to H4 with two more digits, such as H225; those of the EU alone begin with EUH.',
     write: 'H…   as section 2 of the supplier’s safety data sheet gives it',
   },
+  'danger-in-no-step': {
+    says: '{tool} ({dangers}) is in the list of tools, and no step has it in hand, so nobody is warned of it.',
+    why: 'A step has the dangers of the tools that it takes; its cautions and controls are printed before it.',
+    write: 'in: […]   the ids of the steps that take it',
+  },
   'hazard-without-caution': {
     says: 'The step “{step}” can hurt somebody, and no caution names it: {dangers}.',
     why: 'What the caution says, and how severe it is, is for those who know the bench, the supplier’s safety data sheet and the program’s own policy. Where a caution that is there fits, add “{id}” to its steps.',

@@ -114,6 +114,11 @@ export const sessionFindings: ProblemFamily = {
     says: 'The agenda item “{item}” goes round the station “{station}” twice, so two groups would be at it at once.',
     write: 'stations: [{rest}]   or a second station of another id',
   },
+  'survey-in-no-agenda': {
+    says: 'Questions of the survey are asked {when} the session, and no item of the agenda has time for them.',
+    why: 'Where people answer at another time this may stay as it is.',
+    write: 'survey: {when}   at the item of the agenda in which they are answered',
+  },
   'too-few-instructors.led': {
     says: '“{module}” needs {needed} instructors at its stations that are led, and has {there}.',
     why: 'All stations are busy at once, and {led} are led.',

@@ -210,6 +210,15 @@ describe('the demo', () => {
     expect(shown.notes).toEqual([]);
   });
 
+  // 2026-12-25 is a Friday on which the room is closed, 2026-12-26 a Saturday, 2026-12-24 a Thursday.
+  it.each([
+    ['2026-12-25', ['The session is on Fri 25 December 2026, a day on which the program is closed.']],
+    ['2026-12-26', ['The session is on Sat 26 December 2026, a day on which the program is closed.']],
+    ['2026-12-24', []],
+  ])('on %s says whether the program is closed', (on, told) => {
+    expect(notes(demoOf('emergency-procedures-day', {}, { on }))).toEqual(told);
+  });
+
   it('tells the life of each model, and what one use of it costs', () => {
     const module = workspace.modules['emergency-procedures-day']!;
     const { cohort, demand, settings } = sessionQuestion(module, workspace, {}, { today: '2026-11-25' });

@@ -70,6 +70,16 @@ export function sessionStart(
     : undefined;
 }
 
+/** What a call says of when a session is: its day, and its start where it has a time. */
+export function sessionOn(
+  settings: Pick<PlanSettings, 'readyBy' | 'today'>,
+  program: Program,
+): Partial<SessionStart> {
+  const wall = wallMinute(settings.readyBy ?? '');
+  const on = wall === undefined ? {} : { on: isoDate(Math.floor(wall / day)) };
+  return { ...on, ...sessionStart(settings, program) };
+}
+
 function endOf(readyBy: string | undefined, booked: number): string | undefined {
   const wall = wallMinute(readyBy ?? '');
   if (wall === undefined) return undefined;
