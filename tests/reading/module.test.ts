@@ -73,8 +73,8 @@ describe('a module', () => {
     });
   });
 
-  it('asks before and after, and lets trainees check themselves', () => {
-    expect(module.surveys[0]).toMatchObject({ id: 'sure', asked: ['before', 'after'], of: ['trainees'] });
+  it('asks afterwards, and lets trainees check themselves', () => {
+    expect(module.surveys[0]).toMatchObject({ id: 'sure', asked: ['after'], of: ['trainees'] });
     expect(module.selfCheck[0]).toMatchObject({ right: 2, choices: ['across the beam', 'along the beam'] });
   });
 
