@@ -24,7 +24,8 @@ function ofStep(read: GuideRead, index: number): readonly Finding[] {
   const near = nearSection(heading, prose.sections) ?? sectionInItsPlace(read.guide, index);
   if (!near) return [{ places: [read.place('steps', index, 'id')], facts }];
   const places = [read.place('steps', index, 'id'), read.prose(near.at)] as const;
-  const variant = nearName(heading, [near.heading]) === undefined ? 'in-its-place' : 'near';
+  const isNear = nearName(heading, [near.heading]) !== undefined || goesOn(heading, near);
+  const variant = isNear ? 'near' : 'in-its-place';
   return [{ variant, places, facts: { ...facts, near: near.heading } }];
 }
 
@@ -49,5 +50,11 @@ function nearSection(heading: string, sections: readonly Section[]): Section | u
     heading,
     free.map((section) => section.heading),
   );
-  return free.find((section) => section.heading === near);
+  const longer = free.filter((section) => goesOn(heading, section));
+  return free.find((section) => section.heading === near) ?? (longer.length === 1 ? longer[0] : undefined);
+}
+
+/** "Cut" -> "Cut the foam". */
+function goesOn(heading: string, section: Section): boolean {
+  return section.heading.toLowerCase().startsWith(`${heading.toLowerCase()} `);
 }

@@ -73,8 +73,9 @@ describe('a module', () => {
     });
   });
 
-  it('asks afterwards, and lets trainees check themselves', () => {
-    expect(module.surveys[0]).toMatchObject({ id: 'sure', asked: ['after'], of: ['trainees'] });
+  it('asks before and after, and lets trainees check themselves', () => {
+    const both = changed('asked: [after]', 'asked: [before, after]').workspace!.modules['first-access']!;
+    expect(both.surveys[0]).toMatchObject({ id: 'sure', asked: ['before', 'after'], of: ['trainees'] });
     expect(module.selfCheck[0]).toMatchObject({ right: 2, choices: ['across the beam', 'along the beam'] });
   });
 

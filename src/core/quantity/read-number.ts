@@ -55,7 +55,12 @@ function quotient(text: string, above: string, below: string): Reading<Rational>
 /** How often something serves: `300 uses`, `1 use`, `300`. */
 export function readUses(text: string): Reading<Rational> {
   const number = tidy(text).replace(/ ?uses?$/, '');
-  return andThen(bareNumber(number, text), (value) => aboveZero(text, value));
+  const uses = andThen(bareNumber(number, text), (value) => aboveZero(text, value));
+  const [only, ...others] = text.match(/\d+/g) ?? [];
+  const isInWords = !uses.ok && uses.problem.code === 'amount-unreadable' && !uses.problem.variant;
+  return isInWords && only !== undefined && others.length === 0
+    ? refuse('amount-unreadable.uses', text.trim(), { number: only })
+    : uses;
 }
 
 /** A whole number of models, at least one: `12 models`, `1 model`, `12`. */

@@ -2,7 +2,7 @@ import type { Question, SurveyItem } from '../../core/model/module.ts';
 import { readCount } from '../../core/quantity/read.ts';
 import type { ModuleShape } from '../shape/module-shape.ts';
 import { field, given, read, readEach, readNamed, type TextReader, type Written } from '../sheet/written.ts';
-import { means, oneOfThese, readId, readWords } from '../values/plain-words.ts';
+import { means, oneOf, oneOfThese, readId, readWords } from '../values/plain-words.ts';
 
 /** A question asked of everybody, before, after or both; with a scale, or answered in words. */
 export function readSurveyItem(
@@ -31,9 +31,11 @@ export function readQuestion(from: Written<NonNullable<ModuleShape['self-check']
   });
 }
 
+/** Any, where the choices themselves could not be read: that is told already. */
 function choiceAmong(choices: readonly string[]): TextReader<number> {
+  const byWords = oneOf(Object.fromEntries(choices.map((choice, i) => [choice, i + 1])), choices);
   return (text) => {
-    const index = /^\d+$/.test(text.trim()) ? -1 : choices.indexOf(text.trim());
-    return index < 0 ? readCount(text) : means(index + 1);
+    if (/^\d+$/.test(text.trim())) return readCount(text);
+    return choices.length === 0 ? means(1) : byWords(text);
   };
 }

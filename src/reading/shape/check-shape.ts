@@ -3,6 +3,7 @@ import { nearName } from '../../core/near-name.ts';
 import type { Path, Raw, RawMap } from '../sheet/sheet.ts';
 import { refuse, refuseKey, type Written } from '../sheet/written.ts';
 import type { Fault } from '../report.ts';
+import { daysFromTo } from '../values/hours.ts';
 import { isId } from '../values/plain-words.ts';
 
 /**
@@ -85,6 +86,9 @@ function listWanted(schema: z.ZodType, at: Written<unknown>): Wanted {
   const element = schema instanceof z.ZodArray ? unwrapped(schema.element as z.ZodType) : schema;
   const text = typeof at.value === 'string' ? at.value.trim() : '';
   if (element instanceof z.ZodObject) return rowsWanted(element, at.path, text);
+  if (/^(none|no|nothing)$/i.test(text)) return { variant: 'none', facts: {} };
+  const days = at.path.at(-1) === 'days' ? daysFromTo(text) : undefined;
+  if (days) return { variant: 'days', facts: { days } };
   if (!/[^\p{L}\p{N} .-]/u.test(text) || text.split(/,\s*/).every(isId))
     return { variant: 'list', facts: {} };
   return { variant: 'sentences', facts: { sentence: inOneLine(text) } };
@@ -96,20 +100,22 @@ function rowsWanted(element: z.ZodObject, path: Path, text: string): Wanted {
   const isOfCohort = path.join('/') === 'cohort/people';
   return isOfCohort
     ? { variant: 'people', facts: { count } }
-    : { variant: 'rows', facts: keysToWrite(element) };
+    : { variant: 'rows', facts: keysToWrite(element, text) };
 }
 
 /** Keys of a record: of a row of a list, or under a key. */
 function keysWanted(schema: z.ZodType, at: Written<unknown>): Wanted {
   const isRow = typeof at.path.at(-1) === 'number' && typeof at.value === 'string';
-  return { variant: isRow ? 'row' : 'keys', facts: keysToWrite(schema as z.ZodObject) };
+  const text = isRow ? String(at.value) : '';
+  return { variant: isRow ? 'row' : 'keys', facts: keysToWrite(schema as z.ZodObject, text) };
 }
 
-/** The key to begin with, and all that there are. */
-export function keysToWrite({ shape }: z.ZodObject): Fault['facts'] {
+/** The key to begin with and, where a name stood alone, its value; and all keys that there are. */
+export function keysToWrite({ shape }: z.ZodObject, text = ''): Fault['facts'] {
   const names = Object.keys(shape);
   const first = names.find((name) => !(shape[name] instanceof z.ZodOptional)) ?? names[0]!;
-  return { first, known: [...names].sort().join(', ') };
+  const isName = ['id', 'use', 'guide', 'material'].includes(first) && isId(text);
+  return { first, begin: isName ? text : '…', known: [...names].sort().join(', ') };
 }
 
 /** A text as one line of YAML, between quotes where it would be read as something else. */

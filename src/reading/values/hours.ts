@@ -11,6 +11,14 @@ export const readWeekday: TextReader<Weekday> = oneOf(
   weekdays,
 );
 
+/** `Mon-Fri` -> "Mon, Tue, Wed, Thu, Fri"; `undefined` for anything else. */
+export function daysFromTo(text: string): string | undefined {
+  const ends = text.split(/\s*(?:-|–|to)\s*/).map(readWeekday);
+  const [from, to] = ends.map((day) => (day.ok ? weekdays.indexOf(day.value) : -1));
+  if (ends.length !== 2 || from! < 0 || to! < from!) return undefined;
+  return weekdays.slice(from, to! + 1).join(', ');
+}
+
 type Stretch = readonly [from: number, to: number];
 
 /** The hours of a working day, in order and apart: `[09:00-12:30, 13:00-17:00]`, or `always`. */

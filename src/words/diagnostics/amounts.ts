@@ -51,6 +51,10 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} is “{text}”, which does not tell which of the two numbers is of what.',
     write: '{put}…   one number, such as 1/4: so much for one of the other',
   },
+  'amount-unreadable.uses': {
+    says: 'The {what} is “{text}”, and how often something serves is a bare number.',
+    write: '{put}{number} uses',
+  },
   'amount-unreadable.size': {
     says: 'The {what} is “{text}”, and not a size of two sides, or three of a body.',
     write: '{put}…   such as 150 mm x 100 mm',
@@ -135,7 +139,7 @@ export const amountProblems: ProblemFamily = {
   },
   'unit-unknown': {
     says: 'The {what} is {text}, and there is no unit “{unit}”.',
-    why: 'Counts are bare numbers: what is counted is said by the material.',
+    why: 'Counts are bare numbers: what is counted is said by the material. A can or a bag is told by what it holds, such as 400 mL; where a part of it is enough, its row in a guide says so with does: 30 models.',
     write: '{put}{number}   if it is a count; else a unit such as g, mL or mm',
   },
   'unit-unknown.near': {

@@ -74,6 +74,14 @@ export const keyProblems: ProblemFamily = {
     says: 'The {what} is a list, and here stands “{text}”.',
     write: '{put}[{text}]   in brackets, with commas between',
   },
+  'wrong-kind.none': {
+    says: 'The {what} is a list, and here stands “{text}”.',
+    write: '{put}[]   brackets with nothing in them: there are none',
+  },
+  'wrong-kind.days': {
+    says: 'The {what} is a list, and here stands “{text}”.',
+    write: '{put}[{days}]',
+  },
   'wrong-kind.sentences': {
     says: 'The {what} is a list, and here stands “{text}”.',
     why: 'Between brackets a comma would part it, so it has a line of its own.',
@@ -82,12 +90,12 @@ export const keyProblems: ProblemFamily = {
   'wrong-kind.rows': {
     says: 'The {what} is a list of entries that have keys of their own, and here stands “{text}”.',
     why: 'Known to an entry: {known}.',
-    write: '{key}:\n  - {first}: …   each other key on a line of its own below',
+    write: '{key}:\n  - {first}: {begin}   each other key on a line of its own below',
   },
   'wrong-kind.row': {
     says: 'The {what} has keys of its own, and here stands “{text}” alone.',
     why: 'Known to an entry: {known}.',
-    write: '- {first}: {text}   on a line of its own; each other key on a line below',
+    write: '- {first}: {begin}   on a line of its own; each other key on a line below',
   },
   'wrong-kind.people': {
     says: 'The people of a cohort are a list of who comes and how many of each, and here stands “{text}”.',
