@@ -33,9 +33,12 @@ function lengthOf(side: 'width' | 'height', head: string): Exact | undefined {
 
 /** Without a `viewBox` the drawing is in the units of its size, and even. */
 function isEven(width: Exact, height: Exact, head: string): boolean {
-  const box = /\sviewBox\s*=\s*["']\s*[-\d.]+[\s,]+[-\d.]+[\s,]+(\d+(?:\.\d+)?)[\s,]+(\d+(?:\.\d+)?)/.exec(
-    head,
-  );
-  if (!box) return true;
-  return width.mul(exact(box[2]!)).equals(height.mul(exact(box[1]!)));
+  const box = /\sviewBox\s*=\s*["']([^"']*)/.exec(head)?.[1] ?? '';
+  const [, , across, up] = box.trim().split(/[\s,]+/);
+  if (!isPlain(across) || !isPlain(up)) return true;
+  return width.mul(exact(up)).equals(height.mul(exact(across)));
+}
+
+function isPlain(number: string | undefined): number is string {
+  return number !== undefined && /^\d+(\.\d+)?$/.test(number);
 }

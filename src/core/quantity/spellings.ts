@@ -61,10 +61,9 @@ const prefixes: Readonly<Record<string, readonly string[]>> = {
 
 /** Every way to write a unit, its symbol first: `mL`, `ml`, `millilitre`, ... */
 export function spellingsOf({ symbol }: Unit): readonly string[] {
-  const [, prefix = '', name = ''] = /^(US|imp|metric) (.+)$/.exec(symbol) ?? [];
-  const measures = kitchen[name] ?? [];
-  const ofKitchen = (prefixes[prefix] ?? []).flatMap((each) =>
-    measures.map((measure) => `${each} ${measure}`),
-  );
+  const found = /^(US|imp|metric) (.+)$/.exec(symbol);
+  const ofKitchen = found
+    ? prefixes[found[1]!]!.flatMap((prefix) => kitchen[found[2]!]!.map((measure) => `${prefix} ${measure}`))
+    : [];
   return [...new Set([symbol, ...(typed[symbol] ?? []), ...ofKitchen])];
 }

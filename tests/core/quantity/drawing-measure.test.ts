@@ -47,6 +47,8 @@ describe('a drawing', () => {
     ['-10 -.5 420 594', true],
     ['0,0, 420 , 594', true],
     ['\n 0 0\n 420 594', true],
+    ['0 0 4.2e2 5e2', true], // not read: nobody is told that it is stretched
+    ['0 0 210', true],
     ['0 0 210 296', false],
     ['0 0 297 210', false],
     ['0 0 21.5 29.7', false],

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exact, rational } from '../../../src/core/quantity/exact.ts';
 import { printAmount, printHolding, printMeasure, printSize } from '../../../src/core/quantity/print.ts';
-import { convert, measure } from '../../../src/core/quantity/quantity.ts';
+import { convert, measure, quantity as quantityOf } from '../../../src/core/quantity/quantity.ts';
 import * as readers from '../../../src/core/quantity/read.ts';
 import { problemCodes } from '../../../src/core/quantity/problem.ts';
 import { largestRemainder } from '../../../src/core/quantity/round.ts';
@@ -26,6 +26,7 @@ describe('reading what was printed gives the same back', () => {
     fc.assert(
       fc.property(quantity, (value) => {
         expect(readQuantity(printMeasure(measure(value)))).toEqual({ ok: true, value });
+        expect(quantityOf(measure(value))).toEqual(value);
       }),
     );
   });

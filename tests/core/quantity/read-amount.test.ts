@@ -92,6 +92,8 @@ describe('one amount', () => {
     ['5 gk', 'unit-unknown', { unit: 'gk', number: '5' }],
     ['5 gg', 'unit-unknown', { unit: 'gg', number: '5' }],
     ['5 cap', 'unit-unknown', { unit: 'cap', number: '5' }],
+    ['5 mi', 'unit-unknown', { unit: 'mi', number: '5' }], // miles, not minutes
+    ['5 mgl', 'unit-unknown', { unit: 'mgl', number: '5' }],
     ['5 ML', 'unit-unknown.near', { unit: 'ML', number: '5', nearest: 'mL' }],
     ['5 gramms', 'unit-unknown.near', { unit: 'gramms', number: '5', nearest: 'g' }],
     ['10 gr', 'unit-ambiguous', { unit: 'gr', choices: '10 g / 10 grain' }],
@@ -112,6 +114,7 @@ describe('an amount that may be a range', () => {
     ['350 g', undefined, ['350', '350', '350', 'g']],
     ['8–14 g', undefined, ['8', '14', '14', 'g']],
     ['8-14g', undefined, ['8', '14', '14', 'g']],
+    ['8  to \t14 g', undefined, ['8', '14', '14', 'g']],
     ['8 to 14 g', '10 g', ['8', '10', '14', 'g']],
     ['8 g - 14 g', '0.01 kg', ['8', '10', '14', 'g']],
     ['1 cm – 15 mm', undefined, ['10', '15', '15', 'mm']],
