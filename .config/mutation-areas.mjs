@@ -29,7 +29,7 @@ const areas = {
   },
   'schedule-placing': {
     mutate: ['src/core/solve/schedule/placing/*.ts'],
-    tests: [`${schedule}/placing/*.test.ts`, `${schedule}/{cycles,random,schedule}.test.ts`],
+    tests: [`${schedule}/placing/*.test.ts`, `${schedule}/{cycles,schedule}.test.ts`],
   },
   'schedule-chain': {
     mutate: ['src/core/solve/schedule/chain/*.ts'],
