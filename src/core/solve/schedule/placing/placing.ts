@@ -48,7 +48,7 @@ export function place(placer: Placer, rank: Int32Array, most: Most, inLine = fal
   const { blocks } = board.prepared;
   beginAnew(making, most.work, inLine);
   line.lineUp(rank);
-  let [stuck, lastHalt]: [number, Halt] = [-1, { never: true }];
+  let stuck: Obstacle | undefined;
   for (let block = line.next(); block >= 0; block = line.next()) {
     const jobs = blocks[block]!;
     const halt = placeBlock(making, orderWithin(jobs, rank, pushed));
@@ -58,13 +58,13 @@ export function place(placer: Placer, rank: Int32Array, most: Most, inLine = fal
       wakeWaiting(making, line, jobs);
       continue;
     }
-    [stuck, lastHalt] = [block, halt];
-    if ('never' in halt || making.work > most.work) return obstacle(board.ground, block, halt);
+    stuck = obstacle(board.ground, block, halt);
+    if ('never' in halt || making.work > most.work) return stuck;
     if ('waitsFor' in halt) line.park(block, halt.waitsFor);
     else goBack(making, line, halt);
   }
   const isWhole = !board.starts.some((start) => Number.isNaN(start));
-  return isWhole ? undefined : obstacle(board.ground, stuck, lastHalt);
+  return isWhole ? undefined : stuck;
 }
 
 function isTooLate({ board }: Making, jobs: readonly number[], { end, late }: Most): boolean {

@@ -43,6 +43,12 @@ describe('a line of jobs', () => {
     expect(startsOf(gap, [0, 1, 2])).toEqual([0, 4, 1]);
     expect(startsOf(gap, [0, 1, 2], {}, true)).toEqual([0, 4, 7]);
   });
+  it('passes all gaps that are too short', () => {
+    // 30 jobs of 1 min, every other minute; the last job takes 2
+    const short = [...Array(30).keys()];
+    const gaps = atOneBench([...short.map(() => 1), 2], { releases: [...short.map((job) => 2 * job), 0] });
+    expect(startsOf(gaps, [...short, 30])).toEqual([...short.map((job) => 2 * job), 59]);
+  });
   it('waits for what it must wait for', () => {
     expect(startsOf({ ...problem, lags: [after(0, 1)] }, [1, 2, 0])).toEqual([2, 7, 0]);
   });

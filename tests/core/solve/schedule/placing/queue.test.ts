@@ -52,13 +52,13 @@ describe('a queue of jobs', () => {
     expect([line.next(), line.next(), line.next()]).toEqual([2, 1, 0]);
   });
 
-  it('wakes the first of those who wait for a tin, and the next when it has its place', () => {
+  it.each([0, 1])('wakes the first of those who wait for %i, and the next when it has its place', (usage) => {
     const line = inLine([0, 1, 2, 3]);
-    line.park(line.next(), 1);
-    line.park(line.next(), 1);
+    line.park(line.next(), usage);
+    line.park(line.next(), usage);
     line.placed(line.next());
-    line.wake(0);
-    line.wake(1);
+    line.wake(1 - usage);
+    line.wake(usage);
     expect(line.next()).toBe(0);
     line.placed(0);
     expect(line.next()).toBe(1);
@@ -101,6 +101,22 @@ describe('a queue of jobs', () => {
     expect(line.next()).toBe(2);
     line.park(2, 1);
     expect(line.next()).toBe(-1);
+  });
+
+  it('lets all who wait for one tin try at the last, though one has its place', () => {
+    const line = inLine([0, 1, 2]);
+    line.placed(line.next());
+    line.park(line.next(), 0);
+    line.park(line.next(), 0);
+    expect([line.next(), line.next()]).toEqual([1, 2]);
+  });
+
+  it('leaves what came before a job, and lets its followers come', () => {
+    const line = inLine([0, 1, 2], [[0, 2, 0]]); // prettier-ignore
+    line.placed(line.next());
+    line.placed(line.next());
+    expect(line.goBackTo(1)).toEqual([1]);
+    expect([line.next(), line.next(), line.next()]).toEqual([1, 2, -1]);
   });
 
   it('takes back all that came since a job, the last first, and nobody waits any more', () => {
