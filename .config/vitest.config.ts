@@ -9,7 +9,7 @@ export default defineConfig({
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     globalSetup: ['tests/browser/run-folder.ts'],
     setupFiles: ['.config/same-chance.ts'],
-    testTimeout: 20_000,
+    testTimeout: 60_000,
     reporters: ['default'],
   },
 });
