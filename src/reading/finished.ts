@@ -2,7 +2,8 @@ import type { Guide } from '../core/model/guide.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Finished } from '../core/plan/demand.ts';
 import { readCount } from '../core/quantity/read.ts';
-import { checkShape, keysToWrite } from './shape/check-shape.ts';
+import { checkShape } from './shape/check-shape.ts';
+import { keysToWrite } from './shape/wanted.ts';
 import { finishedShape, type FinishedShape } from './shape/stock-shape.ts';
 import {
   entries,

@@ -29,12 +29,11 @@ export function printer(browser: () => Browser): Printer {
   const folder = mkdtempSync(join(tmpdir(), 'benchwright-pdf-'));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   const made = new Map<string, Promise<string>>();
-  const print = async (address: string, { paper, ownSize, background, before }: Printing) => {
+  const print = async (path: string, address: string, { paper, ownSize, background, before }: Printing) => {
     const context = await browser().newContext({ colorScheme: 'dark' });
     const page = await context.newPage();
     await page.goto(address);
     await before?.(page);
-    const path = join(folder, `${made.size}.pdf`);
     await page.pdf({
       path,
       format: paper,
@@ -47,7 +46,7 @@ export function printer(browser: () => Browser): Printer {
   };
   const file: Printer['file'] = (address, printing) => {
     const key = `${address} ${printing.paper} ${printing.background === true} ${printing.before?.toString()}`;
-    const known = made.get(key) ?? print(address, printing);
+    const known = made.get(key) ?? print(join(folder, `${made.size}.pdf`), address, printing);
     made.set(key, known);
     return known;
   };

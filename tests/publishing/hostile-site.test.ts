@@ -63,6 +63,7 @@ function hostileModule(): string {
   return textOf(moduleFile)
     .replace('title: First ultrasound-guided access', `title: ${quoted}`)
     .replace('prepare:\n', `prepare:\n${prepare.join('\n')}\n`)
+    .replace('asked: [after]', 'asked: [before, after]')
     .replace('bring: [a pen]', `bring: [${quoted}]`)
     .replace('privacy: Scores stay with your supervisor.', `privacy: ${quoted}`)
     .replace('does: keep', `does: 'keep </script><script>canary=1</script>`)

@@ -8,3 +8,7 @@ export const texts = z.array(text);
 export const namedTexts = z.record(z.string(), text);
 /** A text, a list or keys: a reader of its own decides, because a union here would give useless messages. */
 export const open = z.custom<Raw>();
+
+/** The kind of a value that may be left out. */
+export const unwrapped = (schema: z.ZodType): z.ZodType =>
+  schema instanceof z.ZodOptional ? unwrapped(schema.unwrap() as z.ZodType) : schema;

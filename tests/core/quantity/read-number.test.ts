@@ -68,7 +68,7 @@ describe('numbers with a meaning of their own', () => {
     [readYield, '9 of 0', 'amount-zero'],
     [readUses, 'many uses', 'amount-unreadable'],
     [readUses, '300 uses each', 'amount-unreadable.extra'],
-    [readUses, 'uses 300', 'amount-unreadable'],
+    [readUses, 'uses 300', 'amount-unreadable.uses'],
     [readUses, '0 uses', 'amount-zero'],
     [readModels, '1.5 models', 'amount-not-whole'],
     [readModels, '0 models', 'amount-zero'],
