@@ -1,5 +1,6 @@
 import type { ElementContent, Root } from 'hast';
 import type { JSX } from 'hastscript/jsx-runtime';
+import type { Policy } from '../src/core/model/program.ts';
 import { pageWords } from '../src/words/pages.ts';
 import { pageFoot } from './page-foot.tsx';
 import { siteHead } from './site-head.tsx';
@@ -20,13 +21,6 @@ export interface Site {
   /** Who has the last word, and whom to ask. */
   readonly defers: string;
   readonly policy?: Policy;
-}
-
-/** The program's own policy, as far as it says where that is. */
-export interface Policy {
-  readonly contact?: string;
-  readonly link?: string;
-  readonly note?: string;
 }
 
 export interface PageParts {

@@ -1,6 +1,6 @@
-import { materialsIn } from '../core/plan/scale/materials-in.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';
+import { materialsHeld } from './usage.ts';
 
 /**
  * Materials of which nobody says whether they are, or hold, latex, animal tissue or a food allergen, in a guide that
@@ -14,9 +14,9 @@ export const allergensUnsaid: Check = {
 };
 
 function ofGuide({ guide, key }: GuideRead, context: Context): readonly Finding[] {
-  const levels = guide.levels.length === 0 ? [undefined] : guide.levels.map(({ id }) => id);
-  const all = levels.flatMap((level) => materialsIn(guide.id, level, context.workspace));
-  const unsaid = [...new Set(all)].filter((id) => id in context.workspace.materials && !isSaid(id, context));
+  const unsaid = materialsHeld(guide, context.workspace).filter(
+    (id) => id in context.workspace.materials && !isSaid(id, context),
+  );
   if (unsaid.length === 0) return [];
   const names = unsaid.map((id) => context.workspace.materials[id]!.name).join(', ');
   return [{ places: [key('materials')], facts: { guide: guide.title, materials: names } }];

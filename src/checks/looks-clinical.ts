@@ -1,7 +1,7 @@
-import { materialsIn } from '../core/plan/scale/materials-in.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead } from './context.ts';
 import { materialName, toolName } from './names.ts';
+import { materialsHeld } from './usage.ts';
 
 /**
  * A guide with something in it that looks like what is used for patients, which does not say that its models are kept
@@ -23,10 +23,8 @@ function ofGuide(
   { guide, place, key }: GuideRead,
   { workspace, origins, levelsOf }: Context,
 ): readonly Finding[] {
-  const levels = levelsOf(guide);
-  const held = levels.flatMap(({ at }) => materialsIn(guide.id, at.level, workspace));
-  const used = levels.flatMap(({ at }) => at.tools.map(({ use }) => use));
-  const materials = alike(held, workspace.materials);
+  const used = levelsOf(guide).flatMap(({ at }) => at.tools.map(({ use }) => use));
+  const materials = alike(materialsHeld(guide, workspace), workspace.materials);
   const tools = alike(used, workspace.tools);
   if (materials.length + tools.length === 0) return [];
   const names = [

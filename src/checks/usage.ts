@@ -1,5 +1,6 @@
 import type { Guide, Step, UsedInUse } from '../core/model/guide.ts';
 import type { Workspace } from '../core/model/workspace.ts';
+import { materialsIn } from '../core/plan/scale/materials-in.ts';
 
 /** Ids of the materials that a guide names: in rows, mixes, waits, patterns and the life after the build. */
 export function materialsNamed(guide: Guide): ReadonlySet<string> {
@@ -10,6 +11,12 @@ export function materialsNamed(guide: Guide): ReadonlySet<string> {
   const directions = guide.steps.flatMap((step) => directionsNamed(step).map(({ material }) => material));
   const printedOn = guide.patterns.flatMap(({ on }) => (on === undefined ? [] : [on]));
   return new Set([...rows, ...ingredients, ...inUse, ...directions, ...printedOn]);
+}
+
+/** Ids of the materials that whoever holds a model may touch, of whatever level it is. */
+export function materialsHeld({ id, levels }: Guide, workspace: Workspace): readonly string[] {
+  const all = levels.length === 0 ? [undefined] : levels.map((level) => level.id);
+  return [...new Set(all.flatMap((level) => materialsIn(id, level, workspace)))];
 }
 
 /** `guide:vessel-insert`: a row that uses the model of another guide. */

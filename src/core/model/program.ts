@@ -32,8 +32,15 @@ export interface Program {
   readonly spares: Rational;
   readonly suppliers: Readonly<Record<string, Supplier>>;
   readonly address?: string;
-  readonly policy?: { readonly contact?: string; readonly link?: string; readonly note?: string };
+  readonly policy?: Policy;
   readonly sayAlso: Readonly<Record<string, readonly string[]>>;
+}
+
+/** The program's own policy, as far as it says what it is and whom to ask. */
+export interface Policy {
+  readonly contact?: string;
+  readonly link?: string;
+  readonly note?: string;
 }
 
 export type RoomCondition = 'cold' | 'damp' | 'hot';
