@@ -12,7 +12,7 @@ import {
   printModule,
 } from '../publishing/print-files.ts';
 import { shippedFiles } from '../publishing/shipped.ts';
-import type { Files } from '../publishing/site.ts';
+import type { Files } from '../publishing/files.ts';
 import { fill, listed } from '../showing/fill.ts';
 import { showCount } from '../showing/numbers.ts';
 import { wrapped } from '../showing/wrapped.ts';

@@ -8,7 +8,7 @@ import { articlesPage } from '../../templates/articles-page.tsx';
 import type { Site } from '../../templates/page.tsx';
 import { safetyPage } from '../../templates/safety-page.tsx';
 import type { PlannedGuide } from './planned-guides.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** Materials, tools, and what of them can hurt. */
 export function articlePages(

@@ -1,7 +1,7 @@
 import { access, cp, mkdir, rename, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { foreignFiles, manifestName, manifestOf } from './manifest.ts';
-import type { Edition, Files } from './site.ts';
+import type { Edition, Files } from './files.ts';
 
 /** Where an edition stands, and what stands beside it while it is replaced. */
 export interface Places {

@@ -6,7 +6,7 @@ import { catalogueWords } from '../words/catalogue.ts';
 import { cataloguePage } from '../../templates/catalogue-page.tsx';
 import type { Site } from '../../templates/page.tsx';
 import type { PlannedGuide } from './planned-guides.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /**
  * `index.html`: all guides, each at its usual level, with the ways to its other levels.

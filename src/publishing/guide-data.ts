@@ -13,7 +13,7 @@ import type { GuideData } from '../../templates/guide-data.tsx';
 import { lettersOf } from '../rendering/letters.ts';
 import type { GuideProse } from './guide-prose.ts';
 import type { PlannedGuide } from './planned-guides.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 import { webAddress } from './web-address.ts';
 
 type FileName = keyof typeof words.files;

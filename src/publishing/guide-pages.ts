@@ -13,7 +13,7 @@ import type { Pictures } from './pictures.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import { plannerView } from './planner-view.ts';
 import { sheetLinks, sheetPages } from './sheet-pages.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** The page and the sheets to print of each guide at each level, and the pictures that they show. */
 export function guidePages(

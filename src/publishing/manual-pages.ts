@@ -8,7 +8,7 @@ import { freeSlugs } from '../core/slug.ts';
 import { pageWords } from '../words/pages.ts';
 import type { Site } from '../../templates/page.tsx';
 import { textPage } from '../../templates/text-page.tsx';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** A page of the manual, parsed. */
 export interface ManualPage {

@@ -3,7 +3,7 @@ import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import type { Site } from '../../templates/page.tsx';
 import type { Pictures } from './pictures.ts';
-import type { Edition } from './site.ts';
+import type { Edition } from './files.ts';
 
 /** What the pages of modules are made of. */
 export interface ModuleContext {

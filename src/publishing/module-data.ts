@@ -9,7 +9,7 @@ import { courseTexts } from '../showing/session/course-texts.ts';
 import { timetableOf } from '../showing/session/timetable.ts';
 import { teachingWords } from '../words/teaching.ts';
 import type { PlannedModule } from './planned-modules.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 import { webAddress } from './web-address.ts';
 
 type FileName = keyof typeof teachingWords.files;

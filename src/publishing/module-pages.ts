@@ -20,7 +20,7 @@ import { freeName, rootFrom, safeFileName } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
 import { picturesOf } from './published-pictures.ts';
 import { sessionFiles } from './session-pages.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** The list of modules, the page of each that trainees read, and for staff what they need to run it. */
 export function modulePages(modules: readonly PlannedModule[], context: ModuleContext): Files {

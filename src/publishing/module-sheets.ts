@@ -10,7 +10,7 @@ import { surveySheets } from '../../templates/survey-sheets.tsx';
 import type { ShownModuleParts } from './module-parts.ts';
 import { rootFrom } from './paths.ts';
 import type { Paper } from './sheet-context.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 export type ModuleSheetId = keyof typeof teachingWords.sheets;
 

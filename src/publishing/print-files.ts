@@ -12,7 +12,7 @@ import { type PlannedGuide, plannedGuide } from './planned-guides.ts';
 import { guidesOf } from './planned-modules.ts';
 import type { Paper } from './sheet-context.ts';
 import { sheetLinks, sheetPages } from './sheet-pages.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** A sheet to make a PDF of. */
 export interface SheetToPrint {

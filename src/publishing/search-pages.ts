@@ -6,7 +6,7 @@ import { pageWords } from '../words/pages.ts';
 import { searchWords } from '../words/search.ts';
 import type { Site } from '../../templates/page.tsx';
 import { searchPage } from '../../templates/search-page.tsx';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** The page of the search, and what it knows as a script: the same in both editions, so nothing that is for staff. */
 export function searchPages(

@@ -12,7 +12,7 @@ import { rootFrom } from './paths.ts';
 import type { PlannedModule } from './planned-modules.ts';
 import { sessionData } from './planner-data.ts';
 import { picturesOf } from './published-pictures.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** What instructors need to run a module, by path below its folder. For the staff edition alone. */
 export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {

@@ -22,7 +22,7 @@ import { patternDrawings } from './pattern-drawings.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 import { type SheetContext, sheetFacts } from './sheet-context.ts';
 import { sheetMargins } from './sheet-margins.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 import { webAddress } from './web-address.ts';
 
 export type SheetId = keyof typeof sheetWords.names;

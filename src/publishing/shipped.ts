@@ -2,7 +2,7 @@ import { readFile, readdir } from 'node:fs/promises';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Bug } from '../core/diagnostic.ts';
-import type { Files } from './site.ts';
+import type { Files } from './files.ts';
 
 /** What every site carries, from beside the program: `styles/site.css`, `scripts/search.js`, `fonts/…`. Made by the build. */
 export async function shippedFiles(): Promise<Files> {

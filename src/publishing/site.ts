@@ -13,17 +13,12 @@ import type { ModuleContext } from './module-context.ts';
 import { modulePages } from './module-pages.ts';
 import type { Pictures } from './pictures.ts';
 import { type PlannedGuide, planGuides } from './planned-guides.ts';
+import { type Edition, type Files, editions } from './files.ts';
 import { findablePages } from './findable-pages.ts';
 import { type PlannedModule, planModules } from './planned-modules.ts';
 import { plannerData } from './planner-data.ts';
 import { searchPages } from './search-pages.ts';
 import { siteOf } from './site-facts.ts';
-
-/** Files by path, as they will stand in the folder. */
-export type Files = ReadonlyMap<string, Uint8Array>;
-
-export const editions = ['trainees', 'staff'] as const;
-export type Edition = (typeof editions)[number];
 
 export interface SiteParts {
   readonly read: ReadWorkspace;

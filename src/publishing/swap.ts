@@ -4,7 +4,7 @@ import type { Diagnostic } from '../core/diagnostic.ts';
 import { build, carryLate, exists, placesOf, write } from './built-beside.ts';
 import { lockFolder } from './lock.ts';
 import { foreignFiles, isOurs, readManifest } from './manifest.ts';
-import { type Edition, type Files, editions as allEditions } from './site.ts';
+import { type Edition, type Files, editions as allEditions } from './files.ts';
 
 /** What publishing wrote. */
 export interface Published {

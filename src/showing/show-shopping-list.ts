@@ -12,7 +12,7 @@ import { showCount } from './numbers.ts';
 import { showDeliveries } from './show-deliveries.ts';
 import { leftText } from './show-left.ts';
 import { amountToBuy, type BoughtPack, packsOf, packText } from './show-shopping.ts';
-import { showShoppingNotes } from './show-warnings.ts';
+import { showShoppingNotes } from './show-shopping-notes.ts';
 import { shown } from './shown.ts';
 import type {
   ShownNotBought,

@@ -11,7 +11,7 @@ import { showCount } from './numbers.ts';
 import { readingOf } from './readings.ts';
 import { leftText } from './show-left.ts';
 import { showDeliveries } from './show-deliveries.ts';
-import { showShoppingNotes } from './show-warnings.ts';
+import { showShoppingNotes } from './show-shopping-notes.ts';
 import { type ShownPlan, type ShownPurchase, shown } from './shown.ts';
 import { inSystems } from './systems.ts';
 

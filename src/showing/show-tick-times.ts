@@ -5,15 +5,7 @@ import { holdLimits, vapourMinutes, waitMinutes } from '../core/plan/scale/step-
 import { tickTimeWords } from '../words/tick-times.ts';
 import { fill } from './fill.ts';
 import { stepName } from './names.ts';
-
-/** A moment that follows from when a step was ticked off, and the sentence that says it. */
-export interface TickTime {
-  readonly minutes: number;
-  /** Nothing is let begin too early, or end too late, by the rounding to a minute. */
-  readonly rounds: 'up' | 'down';
-  /** Its `{time}` is for the page to fill. */
-  readonly says: string;
-}
+import type { TickTime } from './shown.ts';
 
 type StepAt = GuideAt['steps'][number];
 

@@ -1,7 +1,6 @@
 import type { Signal } from '../core/model/guide.ts';
 import type { planWords } from '../words/plan.ts';
 import type { ShownCutting } from './shown-cutting.ts';
-import type { TickTime } from './show-tick-times.ts';
 import type { ShownSchedule } from './shown-schedule.ts';
 
 /**
@@ -129,6 +128,15 @@ export interface ShownStep {
   readonly also: readonly Shown[];
   /** What follows from when the step is ticked off; the same at every size of the batch. */
   readonly tickTimes: readonly TickTime[];
+}
+
+/** A moment that follows from when a step was ticked off, and the sentence that says it. */
+export interface TickTime {
+  readonly minutes: number;
+  /** Nothing is let begin too early, or end too late, by the rounding to a minute. */
+  readonly rounds: 'up' | 'down';
+  /** Its `{time}` is for the page to fill. */
+  readonly says: string;
 }
 
 /** One thing that goes into a step. Amount and unit stand apart, so that a page can set the number large. */

@@ -6,7 +6,8 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { PageData } from '../../src/core/plan/own/page-data.ts';
 import type { Workspace } from '../../src/core/model/workspace.ts';
-import { type Files, makeSite } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
+import { makeSite } from '../../src/publishing/site.ts';
 import { picturesNow, readDemo, shippedNow, today } from '../publishing/demo-site.ts';
 import { writeAll } from './write-all.ts';
 

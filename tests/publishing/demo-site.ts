@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { type Pictures, preparePictures } from '../../src/publishing/pictures.ts';
-import { type Edition, type Files, makeSite } from '../../src/publishing/site.ts';
+import type { Edition, Files } from '../../src/publishing/files.ts';
+import { makeSite } from '../../src/publishing/site.ts';
 import { readFolder } from '../../src/reading/from-disk.ts';
 import type { ReadWorkspace } from '../../src/reading/read.ts';
 

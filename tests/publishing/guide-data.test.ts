@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Files } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
 import { demoSite } from './demo-site.ts';
 import { pagesOf, tagsOf } from './html.ts';
 

@@ -1,6 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { makeSite, type Files } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
+import { makeSite } from '../../src/publishing/site.ts';
 import { safeFileName } from '../../src/publishing/paths.ts';
 import { moduleFileKinds } from '../../src/checks/module-file-kind.ts';
 import { findingsOf } from '../cases/workspace-of-case.ts';

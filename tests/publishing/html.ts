@@ -1,4 +1,4 @@
-import type { Files } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
 
 /** A tag of a page that was made here, with its attributes as they read. */
 export interface Tag {

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Pictures, preparePictures } from '../../src/publishing/pictures.ts';
-import { type Files, makeSite } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
+import { makeSite } from '../../src/publishing/site.ts';
 import { read, type ReadWorkspace } from '../../src/reading/read.ts';
 import { showDiagnostic } from '../../src/showing/diagnostic.ts';
 import { tagsOf } from './html.ts';

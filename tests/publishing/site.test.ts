@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type Files, makeSite } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
+import { makeSite } from '../../src/publishing/site.ts';
 import { sheetIds } from '../../src/publishing/sheet-pages.ts';
 import { deferral } from '../../src/showing/deferral.ts';
 import { pageWords } from '../../src/words/pages.ts';

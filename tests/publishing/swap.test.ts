@@ -16,7 +16,7 @@ import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { showDiagnostic } from '../../src/showing/diagnostic.ts';
 import { lockFolder, lockName } from '../../src/publishing/lock.ts';
-import type { Files } from '../../src/publishing/site.ts';
+import type { Files } from '../../src/publishing/files.ts';
 import { writeSite } from '../../src/publishing/swap.ts';
 
 /** What the disk does to the n-th change that is asked of it, counted from 0; `half`: a file is half written by then. */
