@@ -7,6 +7,7 @@ import { isPlain } from './plain/is-plain.ts';
 import { plainBound } from './plain/plain-bound.ts';
 import { searchPlain } from './plain/search-plain.ts';
 import type { ScheduleProblem, ScheduleResult } from './problem.ts';
+import { asLate } from './search/justified.ts';
 
 /**
  * A schedule that keeps every rule of the problem and ends early; of those that end within a thousandth of each other
@@ -53,13 +54,11 @@ function exactly(problem: ScheduleProblem, found: Searched): ScheduleResult {
     : { ...found, lowerBound };
 }
 
-/** For jobs that are never split. */
-function resultOf(
-  { durations, from = 0 }: ScheduleProblem,
-  starts: readonly number[],
-  lowerBound: number,
-): Searched {
-  const ends = starts.map((start, job) => start + durations[job]!);
-  const makespan = ends.reduce((latest, end) => Math.max(latest, end), from) - from;
-  return { starts, ends, makespan, lowerBound, optimal: makespan === lowerBound };
+/** For jobs that are never split: as they were placed, or where that is wanted as late as the last end lets them. */
+function resultOf(problem: ScheduleProblem, starts: readonly number[], lowerBound: number): Searched {
+  const { durations, from = 0, latest } = problem;
+  const placed = { starts, ends: starts.map((start, job) => start + durations[job]!) };
+  const times = (latest && atOnce(asLate(problem, placed, [false]))[0]) || placed;
+  const makespan = times.ends.reduce((last, end) => Math.max(last, end), from) - from;
+  return { ...times, makespan, lowerBound, optimal: makespan === lowerBound };
 }

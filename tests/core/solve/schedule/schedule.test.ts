@@ -373,6 +373,16 @@ describe('among equally early schedules', () => {
     expect(solved(problem).starts).toEqual([0, 10, 0]);
     expect(solved({ ...problem, latest: true }).starts).toEqual([0, 10, 15]);
   });
+  it('starts as late as it can on a plain project, and where the shortest is proven by branching', () => {
+    //     0 |----------|            2 must only be done by the end of 1, at 20
+    //     1            |----------|
+    const plain = jobs([10, 10, 5], { lags: [[0, 1, 0, 'end', 'start']] });
+    expect(solved(plain).starts).toEqual([0, 10, 0]);
+    expect(solved({ ...plain, latest: true }).starts).toEqual([0, 10, 15]);
+    // 2 may begin 12 min after 0 at the latest, so no later than that
+    const bound = { ...plain, lags: [...plain.lags, [2, 0, -12] as const], latest: true };
+    expect(solved(bound)).toMatchObject({ starts: [0, 10, 12], makespan: 20, optimal: true });
+  });
   it('finds an order in which the only builder never idles', () => {
     // 12 times cut 5 min, glue 3, and 40 min later trim 4: 12 x 12 = 144 min of work, which is the bound
     const models = [...Array(12).keys()];
