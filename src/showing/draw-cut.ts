@@ -65,7 +65,7 @@ function drawSheet(
         used,
         ...edges(pieces.map(({ y, height: up }) => [y, y.add(up)])),
       ],
-      { apart: place(width) / 20, say: (length) => ruleNumber(length, system) },
+      { apart: place(width) / 16, say: (length) => ruleNumber(length, system) },
     ),
   };
 }

@@ -9,6 +9,18 @@ import { kindsOfPage, publishedDemo } from './published.ts';
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const widths = [320, 390, 1280] as const;
 const themes = ['light', 'dark'] as const;
+const screens = { narrow: 320, phone: 390, tablet: 768, desk: 1280 };
+/** What A4 leaves between the margins of a guide's page: 182 mm. */
+const paper = 688;
+const demoGuides = [
+  'abscess-pouch',
+  'chest-drain-frame',
+  'knot-board',
+  'neck-airway-trainer',
+  'needle-block',
+  'suture-pad',
+];
+const pageOf = (guide: string): string => `trainees/guides/${guide}/index.html`;
 
 await inChromium('pages in a browser', (browser) => {
   const demo = publishedDemo();
@@ -102,18 +114,41 @@ await inChromium('pages in a browser', (browser) => {
     });
   });
 
-  it.each(widths)(
-    'letters on what is drawn run over no other letters and over no edge of their piece, at %i px',
-    async (width) => {
-      for (const path of [kindsOfPage['guide that cuts'], kindsOfPage.guide, kindsOfPage['cutting plan']]) {
-        const found = await open(path, { viewport: { width, height: 800 } }, (page) =>
-          page.evaluate(lettersInTheWay),
-        );
-        expect([path, found]).toEqual([path, []]);
+  it.each(demoGuides)(
+    'letters on what is drawn run over no other letters and no edge of their piece, on screens and paper: %s',
+    async (guide) => {
+      for (const path of [pageOf(guide), `trainees/guides/${guide}/cutting-plan/index.html`]) {
+        const found = await open(path, {}, async (page) => {
+          const faults: Record<string, readonly string[]> = {};
+          for (const [where, width] of Object.entries({ ...screens, paper })) {
+            await page.emulateMedia({ media: where === 'paper' ? 'print' : 'screen' });
+            await page.setViewportSize({ width, height: 800 });
+            faults[where] = await page.evaluate(lettersInTheWay);
+          }
+          return faults;
+        });
+        expect(Object.entries(found).filter(([, faults]) => faults.length > 0)).toEqual([]);
       }
     },
     60_000,
   );
+
+  it('has all its pictures once it is there, so that paper has them too', async () => {
+    const pictures = await open(pageOf('abscess-pouch'), {}, async (page) => {
+      const all = page.locator('.step img');
+      await expect
+        .poll(
+          () =>
+            all.evaluateAll((found) =>
+              found.every((picture) => (picture as HTMLImageElement).naturalWidth > 0),
+            ),
+          { timeout: 20_000 },
+        )
+        .toBe(true);
+      return all.count();
+    });
+    expect(pictures).toBeGreaterThan(3);
+  });
 
   it('what is pressed is large enough for a gloved finger', async () => {
     const small = await open(kindsOfPage.guide, { viewport: { width: 390, height: 800 } }, (page) =>
@@ -177,7 +212,7 @@ function lettersInTheWay(): readonly string[] {
   const seen = (text: Element): boolean => text.getClientRects().length > 0 && text.textContent !== '';
   const touch = (a: DOMRect, b: DOMRect): boolean =>
     a.left < b.right && b.left < a.right && a.top + 3 < b.bottom - 3 && b.top + 3 < a.bottom - 3;
-  return [...document.querySelectorAll('.cut-drawing, .curve-marks')].flatMap((drawing) => {
+  return [...document.querySelectorAll('.cut-drawing, .curve-marks, .scale')].flatMap((drawing) => {
     const texts = [...drawing.querySelectorAll('text')].filter(seen);
     const boxes = texts.map((text) => text.getBoundingClientRect());
     const pairs = texts.flatMap((a, i) =>

@@ -64,8 +64,7 @@ function numberClass(box: PieceBox, sheet: CutDrawing): string {
  * Shares of the width of a picture: of a letter, by its shape; of a number; how high two lines are, one, and a small one.
  * Measured at the least width that a picture has beside its table; narrower ones hide what is crowded.
  */
-const letterWide = 0.018;
-const letterWideOnTall = 0.024;
+const letterWide = 0.024;
 const numberWide = 0.028;
 const twoLines = 0.09;
 const oneLine = 0.055;
@@ -74,11 +73,10 @@ const digitOnPhone = 0.02;
 const lineOnPhone = 0.05;
 
 /** How many lines of letters have room on a piece: its number, then its name. */
-function linesOn(box: PieceBox, { by, width, height }: CutDrawing): number {
+function linesOn(box: PieceBox, { by, width }: CutDrawing): number {
   if (by === 'lengths') return box.width < numberWide * width ? 0 : 1;
   if (box.width < numberWide * width || box.height < smallLine * width) return 0;
-  const letter = height > width ? letterWideOnTall : letterWide;
-  return box.width > box.name.text.length * letter * width && box.height > twoLines * width ? 2 : 1;
+  return box.width > box.name.text.length * letterWide * width && box.height > twoLines * width ? 2 : 1;
 }
 
 /** Whether a number on it is set small. */

@@ -37,8 +37,8 @@ function sideOf({ at }: Mark, width: number): readonly string[] {
 const nearTheCorner = 0.06;
 
 /** A figure on a phone takes so much of the width: for each letter, and around it. */
-const letterOnPhone = 0.03;
-const aroundOnPhone = 0.035;
+const letterOnPhone = 0.034;
+const aroundOnPhone = 0.06;
 
 /** The last figure, then those from the left that have room before the next. */
 function roomyOnPhone(marks: readonly Mark[], width: number): ReadonlySet<Mark> {

@@ -29,7 +29,7 @@ export function outlayCurve(curve: CurveDrawing): Tree {
     tree('svg', { class: 'curve-marks', focusable: 'false' }, [
       ...curve.up.map(sumBeside),
       tree('g', { class: 'curve-across' }, curve.across.map(sizeBelow)),
-      ...curve.points.filter(({ up }) => up <= 1000).flatMap(marksOf),
+      ...marksOf(curve.points.filter(({ up }) => up <= 1000)),
     ]),
   ]);
 }
@@ -48,15 +48,39 @@ function pathOf({ points }: CurveDrawing): string {
   return points.map(({ at, up }, i) => `${i === 0 ? 'M' : 'L'}${at} ${1000 - up}`).join('');
 }
 
-function marksOf({ at, up, full, current, label }: CurveDrawing['points'][number]): readonly Tree[] {
-  const [x, y] = [percent(at), percent(1000 - up)];
-  const size = { class: 'curve-size', x, y, dy: '1.55em', 'text-anchor': 'middle' };
-  return [
-    ...(current ? [diamond(x, y)] : []),
-    ...(full ? [dot(x, y)] : []),
-    ...(label.text === '' ? [] : [tree('text', size, [label.text])]),
-  ];
+/** A dot where packs are full, a diamond where the plan is; below it the number, which a phone leaves out where it is crowded. */
+function marksOf(points: readonly Point[]): readonly Tree[] {
+  const roomy = roomyOnPhone(points);
+  return points.flatMap((point) => {
+    const [x, y] = [percent(point.at), percent(1000 - point.up)];
+    const name = roomy.has(point) ? 'curve-size' : 'curve-size is-crowded';
+    const place = { x, y, dy: '1.55em', 'text-anchor': 'middle' };
+    return [
+      ...(point.current ? [diamond(x, y)] : []),
+      ...(point.full ? [dot(x, y)] : []),
+      ...(isNamed(point) ? [tree('text', { class: name, ...place }, [point.label.text])] : []),
+    ];
+  });
 }
+
+type Point = CurveDrawing['points'][number];
+
+function isNamed({ label }: Point): boolean {
+  return label.text !== '';
+}
+
+/** The batch that is planned, then those from the left that have room beside those before them. */
+function roomyOnPhone(points: readonly Point[]): ReadonlySet<Point> {
+  const named = points.filter(isNamed);
+  const isNear = (a: Point, b: Point): boolean => Math.abs(a.at - b.at) < roomOnPhone;
+  return [...named.filter(({ current }) => current), ...named].reduce(
+    (kept, point) => ([...kept].some((known) => isNear(known, point)) ? kept : new Set([...kept, point])),
+    new Set<Point>(),
+  );
+}
+
+/** Thousandths of the width that a number needs on a phone. */
+const roomOnPhone = 90;
 
 function dot(cx: string, cy: string): Tree {
   return tree('circle', { class: 'curve-full', cx, cy, r: '4.5' });
