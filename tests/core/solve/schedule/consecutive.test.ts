@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { atOnce } from '../../../../src/core/in-pieces.ts';
 import { assignCrew } from '../../../../src/core/solve/schedule/crew.ts';
 import { feasible } from '../../../../src/core/solve/schedule/feasible.ts';
 import { mirrored, mirroredResult } from '../../../../src/core/solve/schedule/mirrored.ts';
 import type { Lag, ScheduleProblem, ScheduleResult } from '../../../../src/core/solve/schedule/problem.ts';
 import { schedule } from '../../../../src/core/solve/schedule/schedule.ts';
+import { consecutive } from '../../../../src/core/solve/schedule/search/consecutive.ts';
 import { runs } from './runs.ts';
+import { scored, searchOf } from './search/search-of.ts';
 
 /** So many pads , each cut (5 min), glued (3 min) and, once it has dried overnight, trimmed (4 min), step after step by number. */
 function pads(models: number, builders: number): ScheduleProblem {
@@ -95,5 +98,106 @@ describe('the numbers of like runs', () => {
       }),
       { numRuns: runs(60) },
     );
+  });
+});
+
+describe('jobs that are alike change places', () => {
+  const after = (i: number, j: number): Lag => [i, j, 0, 'end', 'start'];
+  /** Jobs of 10 min for so many builders, all of one kind unless said otherwise. */
+  const tens = (count: number, builders: number, more: Partial<ScheduleProblem> = {}): ScheduleProblem => {
+    const durations = Array.from({ length: count }, () => 10);
+    const demands = durations.map(() => [1]);
+    return {
+      durations,
+      demands,
+      lags: [],
+      capacities: [builders],
+      crew: 0,
+      kinds: durations.map(() => 0),
+      ...more,
+    };
+  };
+  const changed = (problem: ScheduleProblem, starts: readonly number[]): readonly number[] => {
+    const search = searchOf(problem);
+    return atOnce(consecutive(search, scored(search, starts))).starts;
+  };
+  const never = Infinity;
+
+  it('so that numbers run on with each builder', () => {
+    //   b1 |=2=|=3=|=4=|        b1 |=0=|=1=|=2=|
+    //   b2 |=1=|=0=|=5=|   ->   b2 |=3=|=4=|=5=|
+    expect(changed(tens(6, 2), [10, 0, 0, 10, 20, 20])).toEqual([0, 10, 20, 0, 10, 20]);
+  });
+  it('or else rise from earlier to later, where a deadline, a release or a lag to another job stands against that', () => {
+    const byTime = [0, 0, 10, 10];
+    expect(changed(tens(4, 2, { deadlines: [never, 10, never, never] }), [10, 0, 0, 10])).toEqual(byTime);
+    expect(changed(tens(4, 2, { releases: [0, 0, 10, 0] }), [0, 0, 10, 10])).toEqual(byTime);
+    const glue = tens(5, 3, { kinds: [0, 0, 0, 0, 1], lags: [after(1, 4)] });
+    expect(changed(glue, [10, 0, 0, 10, 10])).toEqual([...byTime, 10]);
+  });
+  it('or not at all, where nothing else keeps every rule', () => {
+    expect(changed(tens(2, 1, { deadlines: [never, 10] }), [10, 0])).toEqual([10, 0]);
+    expect(changed(tens(2, 1, { releases: [10, 0] }), [10, 0])).toEqual([10, 0]);
+  });
+  it('but not where more would be held than there is', () => {
+    // One mould, held from pour 0 to trim 2 (12 min), and from pour 1 to trim 3; job 4 needs it from 20 to 30. Pour 0 at
+    // 30 holds it only then; at 0 it would hold it all the time.
+    const problem: ScheduleProblem = {
+      durations: [10, 10, 12, 10, 10],
+      lags: [],
+      demands: [[1, 0], [1, 0], [1, 0], [1, 0], [0, 1]],
+      capacities: [1, 1],
+      crew: 0,
+      kinds: [0, 0, 1, 1, 2],
+      holds: [0, 1].map((pour) => ({ resource: 1, count: 1, from: [[pour, 'start']], to: [[pour + 2, 'end']] })),
+    }; // prettier-ignore
+    expect(changed(problem, [30, 0, 40, 10, 20])).toEqual([30, 0, 40, 10, 20]);
+  });
+  it('but not where somebody would change task more often', () => {
+    // Melt and, at once, pour gel (0, 1) or wax (2, 3); more gel (4) and more wax (5). Which melt comes first is all one,
+    // but what is poured then is not.
+    const problem = tens(6, 1, {
+      kinds: [0, 1, 0, 2, 1, 2],
+      lags: [after(0, 1), [1, 0, 0, 'start', 'end'], after(2, 3), [3, 2, 0, 'start', 'end']],
+    });
+    const starts = [30, 40, 0, 10, 50, 20];
+    expect(changed(problem, starts)).toEqual(starts);
+  });
+
+  // Four cut by two builders, and each glued 20 min after its cut has begun: no cut may move without its glue.
+  const glued = tens(8, 2, {
+    kinds: [0, 0, 0, 0, 1, 1, 1, 1],
+    lags: [0, 1, 2, 3].flatMap((cut): Lag[] => [[cut, cut + 4, 20]]),
+  });
+  it('step by step alike where one step could not alone', () => {
+    expect(changed(glued, [10, 0, 0, 10, 30, 20, 20, 30])).toEqual([0, 10, 0, 10, 20, 30, 20, 30]);
+  });
+  it('in one step at least, where another cannot', () => {
+    // the glue of 1 must be done by 30, so that the cuts stay; the four trims are free
+    const problem = tens(12, 2, {
+      kinds: [0, 0, 0, 0, 1, 1, 1, 1, 2, 2, 2, 2],
+      lags: glued.lags,
+      deadlines: [never, 10, 10, never, never, 30, 30, ...Array.from({ length: 5 }, () => never)],
+    });
+    const cutsAndGlues = [10, 0, 0, 10, 30, 20, 20, 30];
+    expect(changed(problem, [...cutsAndGlues, 50, 40, 40, 50])).toEqual([...cutsAndGlues, 40, 50, 40, 50]);
+  });
+  it('where a wait goes with the work before it', () => {
+    // Mix (0), warm up (1, nobody's work), then four casts (2 to 5) by two builders, each with its setting (6 to 9), which
+    // is nobody's work and comes after mix and warm-up too.
+    const settings = [6, 7, 8, 9];
+    const problem = tens(10, 2, {
+      kinds: [1, 0, 0, 0, 0, 0, 0, 0, 0, 0],
+      durations: [10, 5, 10, 10, 10, 10, 10, 10, 10, 10],
+      demands: [[1], [0], [1], [1], [1], [1], [0], [0], [0], [0]],
+      lags: settings.flatMap((setting) => [
+        after(0, setting),
+        after(1, setting),
+        after(setting - 4, setting),
+      ]),
+    });
+    expect(changed(problem, [0, 0, 20, 10, 10, 20, 30, 20, 20, 30])).toEqual([
+      0, 0, 10, 20, 10, 20, 20, 30, 20, 30,
+    ]);
   });
 });

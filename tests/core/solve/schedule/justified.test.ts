@@ -33,6 +33,36 @@ describe('the same order of work', () => {
     ]);
   });
 
+  it('begins nothing before what began before it, however long each takes', () => {
+    // two builders; job 1 begins first and ends last, and cannot begin before 3
+    const two = { durations: [5, 20], lags: [], demands: [[1], [1]], capacities: [2], releases: [0, 3] };
+    expect(atOnce(asEarly(two, { starts: [9, 5], ends: [14, 25] }, [true, false]))).toEqual([
+      { starts: [3, 3], ends: [8, 23] },
+      { starts: [0, 3], ends: [5, 23] },
+    ]);
+  });
+
+  it('moves melting later again for a pouring that must follow within 45 min and cannot come earlier', () => {
+    const poured: ScheduleProblem = {
+      durations: [20, 10],
+      lags: [
+        [0, 1, 0, 'end', 'start'],
+        [1, 0, -45, 'start', 'end'],
+      ],
+      demands: [[], []],
+      capacities: [],
+      releases: [0, 100],
+    };
+    expect(atOnce(asEarly(poured, { starts: [60, 110], ends: [80, 120] }, [false]))).toEqual([
+      { starts: [35, 100], ends: [55, 110] },
+    ]);
+  });
+
+  it('is none of a problem that has no schedule', () => {
+    const circle = { ...problem, lags: [...problem.lags, [2, 0, 0]] as const };
+    expect(atOnce(asEarly(circle, loose, [true]))).toEqual([]);
+  });
+
   it('keeps every rule and ends no later, whatever the problem', () => {
     let moved = 0;
     fc.assert(

@@ -1,7 +1,13 @@
 import type { Ground } from '../ground/ground.ts';
+import type { Times } from '../mirrored.ts';
 
 /** An order of all jobs, first in line first. */
 export type Line = readonly number[];
+
+/** All jobs, in the order of their starts. */
+export function inOrder({ starts }: Times): number[] {
+  return [...starts.keys()].sort((a, b) => starts[a]! - starts[b]!);
+}
 
 /** For each job its place in a line. */
 export function rankOf(line: Line): Int32Array {
@@ -75,7 +81,7 @@ function lineBy({ prepared }: Ground, ...urgencies: ((job: number) => number)[])
   const urgent = urgencies.map((urgency) => Float64Array.from(durations, (_, job) => urgency(job)));
   const compare = (a: number, b: number): number => {
     for (const of of urgent) if (of[a] !== of[b]) return of[a]! - of[b]!;
-    return kinds[a]! - kinds[b]! || a - b;
+    return kinds[a]! - kinds[b]!;
   };
   return [...durations.keys()].sort(compare);
 }

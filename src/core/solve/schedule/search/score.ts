@@ -85,14 +85,14 @@ function changesOfTask({ problem, prepared }: Ground): {
 } {
   const { crew, demands, capacities } = problem;
   const { kinds, isCrew, durations, from } = prepared;
-  const all = [...durations.keys()].filter((job) => isCrew[job] && kinds[job]! >= 0 && durations[job]! > 0);
-  const counted = all.sort((a, b) => kinds[a]! - kinds[b]! || a - b);
+  const counts = (job: number): boolean => isCrew[job]! && kinds[job]! >= 0 && durations[job]! > 0;
+  const counted = [...durations.keys()].filter(counts);
   const people = counted.map((job) => (crew === undefined ? 1 : demands[job]![crew]!));
   const most = people.reduce((sum, count) => sum + count, 0);
   const persons = crew === undefined ? 1 : Math.min(capacities[crew]!, most);
   const { task, freeFrom, left } = crewOf(persons, counted.length);
   const inHand = new Int32Array(persons);
-  const blockOf = new Int32Array(durations.length).fill(-1);
+  const blockOf = new Int32Array(durations.length);
   const inOrder = new Float64Array(counted.length);
   const changesOf = ({ starts, ends }: TimesOf): number => {
     task.fill(-1);

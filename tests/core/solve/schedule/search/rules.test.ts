@@ -51,8 +51,14 @@ describe('lines to begin with', () => {
     expect(four).toEqual([0, 4, 8, 1, 5, 9, 2, 6, 10, 3, 7, 11]);
     expect(more).toEqual([]);
   });
-  it('name each job once', () => {
-    for (const line of lines()) expect(line.toSorted((a, b) => a - b)).toEqual(stepByStep);
+  it('are waves by what could start earliest, however the kinds are numbered', () => {
+    const backwards = { kinds: problem.kinds!.map((kind) => 2 - kind) };
+    expect(lines(backwards)[3]).toEqual(stepByStep);
+  });
+  it('name each job once, also one that follows several', () => {
+    const all = { lags: [...problem.lags, ...models.map((model) => after(model, 11))] };
+    for (const line of [...lines(), ...lines(all)])
+      expect(line.toSorted((a, b) => a - b)).toEqual(stepByStep);
   });
   it('give each job its place', () => {
     expect([...rankOf([2, 0, 1])]).toEqual([1, 2, 0]);

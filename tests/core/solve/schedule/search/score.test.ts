@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { assignCrew } from '../../../../../src/core/solve/schedule/crew.ts';
 import { groundOf, type Ground } from '../../../../../src/core/solve/schedule/ground/ground.ts';
 import type { ScheduleProblem } from '../../../../../src/core/solve/schedule/problem.ts';
 import { isIdeal, isLeft, patience } from '../../../../../src/core/solve/schedule/search/budget.ts';
@@ -78,6 +80,35 @@ describe('changes of task', () => {
   it('are those of all who work together', () => {
     const both = { kinds: [0, 1, 0, 0], crew: 0, capacities: [2], demands: [[2], [2], [1], [1]] };
     expect(score(ground(tens, both), [0, 10, 20, 20])[2]).toBe(2 + 2);
+  });
+  it('are those of the crew as it is shown, whatever is made when', () => {
+    const job = fc.record({ kind: fc.nat(2), minutes: fc.integer({ min: 1, max: 4 }), start: fc.nat(9) });
+    const isRight = fc.property(fc.array(job, { minLength: 1, maxLength: 9 }), (jobs) => {
+      const durations = jobs.map(({ minutes }) => minutes);
+      const starts = jobs.map(({ start }) => start);
+      const three = ground(durations, { kinds: jobs.map(({ kind }) => kind), crew: 0, capacities: [3] });
+      const inOrder = jobs.toSorted((a, b) => a.start - b.start);
+      const works = inOrder.map(({ kind, minutes, start }) => ({
+        start,
+        end: start + minutes,
+        people: 1,
+        task: kind,
+      }));
+      fc.pre(
+        works.every(
+          ({ start }) => works.filter((work) => work.start <= start && start < work.end).length <= 3,
+        ),
+      );
+      const inHand: number[] = [];
+      let changes = 0;
+      assignCrew(works, 3).forEach(([person], at) => {
+        const { task } = works[at]!;
+        if ((inHand[person!] ?? task) !== task) changes++;
+        inHand[person!] = task;
+      });
+      expect(score(three, starts)[2]).toBe(changes);
+    });
+    fc.assert(isRight, { numRuns: 100 });
   });
   it('tell the blocks of one kind in one hand apart', () => {
     const two = ground(tens, { kinds: [0, 1, 0, 1], crew: 0, capacities: [2] });
