@@ -50,7 +50,10 @@ const areas = {
   },
   'schedule-of-plan': {
     mutate: ['src/core/plan/schedule/*.ts'],
-    tests: ['tests/core/plan/{backwards,chain,inserts,planned-schedule,refusals}.test.ts'],
+    tests: [
+      'tests/core/plan/schedule/*.test.ts',
+      'tests/core/plan/{backwards,chain,finished,inserts,planned-schedule,refusals}.test.ts',
+    ],
   },
   hazards: {
     mutate: ['src/core/model/ghs-label.ts', 'src/core/plan/scale/hazard*.ts'],

@@ -171,6 +171,28 @@ describe('models that have come some way', () => {
       expect(start).toBeGreaterThanOrEqual(firstOut);
   });
 
+  it('keep the places where they wait', () => {
+    // two are on a shelf for two: the third is put there when the first has been taken away
+    const steps = inOrder(
+      aStep('pour', '5 min', '0 min', {
+        wait: { usual: time('60 min'), ifRoom: {} },
+        waitsAt: { shelf: { count: 1, per: 'model' } },
+      }),
+      aStep('unmould', '5 min'),
+    );
+    const workspace = aWorkspace({
+      program: { stations: { shelf: 2 } },
+      guides: [aGuide('block', { steps })],
+    });
+    const finished = [models(0, [{ step: 'pour', models: 2 }])];
+    const { jobs } = planOf(workspace, [{ guide: 'block', wanted: 3 }], { finished })
+      .schedule as PlannedSchedule;
+    const taken = jobs.filter(({ step }) => step === 'unmould').map(({ start }) => start);
+    const poured = jobs.filter(({ step }) => step === 'pour');
+    expect(poured).toHaveLength(1);
+    expect(poured[0]!.end).toBeGreaterThanOrEqual(Math.min(...taken));
+  });
+
   it('may be parts: a finished skin is past the steps for it', () => {
     const plan = planOf(room, [{ guide: 'frame', wanted: 5 }], {
       finished: [{ guide: 'frame', part: 'skin', models: 2, past: [] }],

@@ -45,16 +45,15 @@ export function stretchesOf(
   start: number,
   end: number,
 ): (readonly [number, number])[] {
-  const period = every ?? Infinity;
-  const first = every === undefined ? 0 : Math.floor(start / period);
   const found: [number, number][] = [];
-  for (let week = first; every === undefined ? week === 0 : week * period < end; week++) {
+  const [first, last] = every === undefined ? [0, 0] : [Math.floor(start / every), Math.floor(end / every)];
+  for (let period = first; period <= last; period++) {
+    const shift = period * (every ?? 0);
     for (const [from, to] of open) {
-      const shift = every === undefined ? 0 : week * period;
       const [opens, closes] = [Math.max(start, from + shift), Math.min(end, to + shift)];
-      const last = found.at(-1);
+      const before = found.at(-1);
       if (opens >= closes) continue;
-      if (last && last[1] === opens) last[1] = closes;
+      if (before?.[1] === opens) before[1] = closes;
       else found.push([opens, closes]);
     }
   }

@@ -11,9 +11,7 @@ export function heldThings(lines: readonly Line[], jobs: Jobs, resources: Resour
   const tools = lines.flatMap((line, index) =>
     line.at.tools.flatMap((row) => toolHolds(line, index, row, jobs, resources.toolOf(row.use))),
   );
-  const waiting = jobs.runs.flatMap((run, index) =>
-    run.past ? [] : waitingPlaces(lines, run, index, jobs, resources),
-  );
+  const waiting = jobs.runs.flatMap((run, index) => waitingPlaces(lines, run, index, jobs, resources));
   return [...tools, ...waiting];
 }
 

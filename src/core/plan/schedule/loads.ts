@@ -28,9 +28,9 @@ export function loadsOf(
   span: { readonly from: number; readonly to: number },
 ): readonly Load[] {
   const uses = problem.capacities.map((): Use[] => []);
-  const all = [...usesByJobs({ problem, ...scheduled }), ...usesByHolds({ problem, ...scheduled })];
-  for (const use of all) uses[use.resource]!.push(use);
   const [from, to] = [span.from - clock.origin, span.to - clock.origin];
+  const all = [...usesByJobs({ problem, ...scheduled }), ...usesByHolds({ problem, ...scheduled }, from)];
+  for (const use of all) uses[use.resource]!.push(use);
   return resources.names.map(({ kind, id }, resource) => {
     const own = uses[resource]!;
     const has = problem.capacities[resource]!;
@@ -53,10 +53,11 @@ function usesByJobs({ problem, starts, ends }: Times): Use[] {
   });
 }
 
-function usesByHolds({ problem: { holds = [] }, starts, ends }: Times): Use[] {
+/** @param first  What models are in when work begins is counted from then on. */
+function usesByHolds({ problem: { holds = [] }, starts, ends }: Times, first: number): Use[] {
   const minute = ([job, edge]: Moment): number => (edge === 'start' ? starts : ends)[job]!;
   return holds.flatMap(({ resource, count, from: begins, to: stops }) => {
-    const from = Math.min(...begins.map(minute));
+    const from = Math.max(first, Math.min(...begins.map(minute)));
     const to = Math.max(...stops.map(minute));
     return to > from ? [{ resource, count, from, to, minutes: to - from }] : [];
   });
