@@ -20,6 +20,7 @@ const wait = (text: string) => ({ wait: { usual: time(text), ifRoom: {} } });
 const block = inOrder(aStep('pour', '10 min', '0 min', wait('12 h')), aStep('unmould', '5 min'));
 const tin = aToolRow('tin', { held: { from: 'pour', to: 'unmould' } });
 const glue = aMaterial('glue', { packs: [pack('1 L', '5 GBP', { arrivesIn: time('3 working days') })] });
+const solvent = aMaterial('solvent', { hazards: ['H225'] });
 
 function scheduled(
   guide: Partial<Guide>,
@@ -27,7 +28,7 @@ function scheduled(
   program: Partial<Program> = {},
   settings: Partial<PlanSettings> = {},
 ): PlannedSchedule {
-  const workspace = aWorkspace({ program, materials: [glue], guides: [aGuide('x', guide)] });
+  const workspace = aWorkspace({ program, materials: [glue, solvent], guides: [aGuide('x', guide)] });
   const { schedule } = planOf(workspace, [{ guide: 'x', wanted }], settings);
   if ('none' in schedule) throw new Error(JSON.stringify(schedule));
   return schedule;
@@ -82,6 +83,32 @@ describe('what decides when all is ready', () => {
   it('is what was ordered', () => {
     const guide = { steps: [aStep('glue', '10 min')], materials: [aRow('glue', '10 mL')] };
     expect(told(scheduled(guide, 1, {}, { start: '2026-11-26T10:00' }))).toEqual(['glue delivery']);
+  });
+
+  it('is a hold limit: what is mixed must not wait, so mixing waits for the sanding', () => {
+    // sand until 60; pour until 70, at most 15 min after mixing, which so ends at 55 and begins at 45; then 2 h of curing
+    const limit = { useWithin: { byStep: { pour: time('15 min') } } };
+    const steps = [
+      aStep('sand', '60 min'),
+      aStep('mix', '10 min', '0 min', limit),
+      aStep('pour', '10 min', '0 min', { after: ['sand', 'mix'] }),
+      aStep('cure', '2 h', '0 min', { after: ['mix'] }),
+    ];
+    const plan = scheduled({ steps }, 1);
+    expect(plan.makespan).toBe(55 + 120);
+    expect(told(plan)).toEqual(['sand start', 'pour step', 'mix limit', 'cure step']);
+  });
+
+  it('is a flame, from which vapour is kept apart', () => {
+    const steps = [
+      aStep('spray', '10 min', '0 min', { clearsIn: time('30 min') }),
+      aStep('torch', '5 min', '0 min', { ignition: true, uses: [], ...wait('15 min') }),
+    ];
+    const guide = { steps: steps.map((step) => ({ uses: [{ material: 'solvent' }], ...step })) };
+    expect(told(scheduled({ ...guide, materials: [aRow('solvent', '5 mL')] }, 1))).toEqual([
+      'torch start',
+      'spray apart',
+    ]);
   });
 
   it('is told from the first to the last where it runs backwards', () => {

@@ -1,5 +1,6 @@
 import { atOnce } from '../../../../src/core/in-pieces.ts';
 import type { Guide } from '../../../../src/core/model/guide.ts';
+import type { Material } from '../../../../src/core/model/material.ts';
 import type { Program } from '../../../../src/core/model/program.ts';
 import type { DemandLine, PlanSettings } from '../../../../src/core/plan/demand.ts';
 import type { PlannedJob } from '../../../../src/core/plan/result.ts';
@@ -15,15 +16,19 @@ export interface Workload extends Work {
   readonly resources: Resources;
 }
 
-/** @param settings  With `readyBy` the plan runs backwards. */
+/**
+ * @param settings  With `readyBy` the plan runs backwards.
+ * @param known     Materials of which more matters than their names.
+ */
 export function aWorkload(
   guides: readonly Guide[],
   demand: readonly DemandLine[],
   program: Partial<Program> = {},
   settings: Partial<PlanSettings> = {},
+  known: readonly Material[] = [],
 ): Workload {
   const uses = guides.flatMap(({ mixes, materials }) => [...materials, ...mixes.flatMap(({ of }) => of)]);
-  const materials = uses.map(({ use }) => aMaterial(use));
+  const materials = [...uses.map(({ use }) => aMaterial(use)), ...known];
   const workspace = aWorkspace({ guides, materials, program });
   const work = atOnce(workingOut(workspace, demand, { today: '2026-11-25', ...settings }, 1));
   if ('refused' in work) throw new Error(`refused: ${JSON.stringify(work.refused)}`);

@@ -129,6 +129,8 @@ describe('models that go into others', () => {
       aStep('set-in', '3 min', '0 min', { ...every(2), uses: [{ material: 'guide:insert' }] }),
     ),
   });
+  const takesOne = (id: string, step: string) =>
+    aGuide(id, { materials: [aRow('guide:insert', '1')], steps: [aStep(step, '3 min')] });
   function lags(
     guides: readonly ReturnType<typeof aGuide>[],
     wanted: number,
@@ -187,9 +189,7 @@ describe('models that go into others', () => {
 
   it('go first into what is named first, and then into what comes after', () => {
     // one insert for each block and each stand: cut 1 to 2 for the blocks, 3 to 4 for the stands
-    const one = (id: string, step: string) =>
-      aGuide(id, { materials: [aRow('guide:insert', '1')], steps: [aStep(step, '3 min')] });
-    expect(lags([one('block', 'set-in'), one('stand', 'fit'), insert()], 2)).toEqual([
+    expect(lags([takesOne('block', 'set-in'), takesOne('stand', 'fit'), insert()], 2)).toEqual([
       'cut 1 end + 30 <= set-in 1 start',
       'cut 2 end + 30 <= set-in 2 start',
       'cut 3 end + 30 <= fit 1 start',
@@ -223,10 +223,21 @@ describe('models that go into others', () => {
   });
 
   it('are not needed by blocks that have theirs', () => {
-    // two of four blocks are past setting in: inserts 1 to 4 are for blocks 3 and 4
+    // two of six blocks are past setting in: inserts 1 to 4 are for blocks 3 and 4, 5 to 8 for 5 and 6
     const finished = [{ guide: 'block', models: 0, past: [{ step: 'set-in', models: 2 }] }];
-    expect(lags([block, insert()], 4, { finished })).toEqual(
-      [1, 2, 3, 4].map((cut) => `cut ${cut} end + 30 <= set-in 2 start`),
-    );
+    expect(lags([block, insert()], 6, { finished })).toEqual([
+      ...[1, 2, 3, 4].map((cut) => `cut ${cut} end + 30 <= set-in 2 start`),
+      ...[5, 6, 7, 8].map((cut) => `cut ${cut} end + 30 <= set-in 3 start`),
+    ]);
+  });
+
+  it('go elsewhere first, and none of those is awaited by what has its own', () => {
+    // cut 1 and 2 are for the blocks; one of two stands is past fitting, and cut 3 is for the other
+    const finished = [{ guide: 'stand', models: 0, past: [{ step: 'fit', models: 1 }] }];
+    expect(lags([takesOne('block', 'set-in'), takesOne('stand', 'fit'), insert()], 2, { finished })).toEqual([
+      'cut 1 end + 30 <= set-in 1 start',
+      'cut 2 end + 30 <= set-in 2 start',
+      'cut 3 end + 30 <= fit 2 start',
+    ]);
   });
 });
