@@ -156,7 +156,7 @@ describe('places, uses and settings of a step', () => {
 
   it('a setting keeps its words, and its quantity where it is one', () => {
     expect(stepWith('set: { heat: 60 °C, flame: low }').step!.set).toEqual({
-      heat: { text: '60 °C', quantity: { value: '60', unit: '°C' } },
+      heat: { text: '60 °C', heat: { value: '60', unit: '°C' } },
       flame: { text: 'low' },
     });
   });

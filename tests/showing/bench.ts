@@ -191,7 +191,7 @@ export const gelBlock: Guide = {
       useWithin: { any: { seconds: '2700' }, byStep: {} },
       after: [],
       uses: [{ material: 'gelatin-powder' }, { material: 'water' }],
-      set: { heat: { text: '60 °C', quantity: { value: '60', unit: '°C' } } },
+      set: { heat: { text: '60 °C', heat: { value: '60', unit: '°C' } } },
       controls: ['heat-gloves'],
       ignition: true,
     }),

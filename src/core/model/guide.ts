@@ -180,10 +180,10 @@ export interface Step extends Levelled {
   readonly clearsIn?: Duration;
 }
 
-/** A setting as written, with its quantity where it is one. */
+/** A setting as written, with the hottest temperature that it speaks of. */
 export interface Setting {
   readonly text: string;
-  readonly quantity?: Quantity;
+  readonly heat?: Quantity;
 }
 
 export interface Wait {

@@ -32,7 +32,8 @@ export type Reading<T> =
  * | range-reversed | | least, most | `14–8 g` |
  * | share-above-one | | | `11 of 10` |
  * | share-without-percent | | percent | `spares: 10`: `10 %` |
- * | unit-ambiguous | | unit, choices | `10 gr`: `10 g / 10 grain` |
+ * | unit-ambiguous | (none) | unit, choices | `10 gr`: `10 g / 10 grain` |
+ * | | degrees | number, celsius | `60 degrees`: a heat, or an angle |
  * | unit-missing | time, length | number (of a time) | `45` as a time, `150 x 100` |
  * | unit-system-missing | | unit, choices | `1 cup`: `1 US cup / 1 metric cup` |
  * | unit-unknown | (none), near | unit, number; nearest | `3 sheets`, `3 galons` |

@@ -1,5 +1,6 @@
 /** Every reader of an amount: text as an author types it -> an exact value, or what is wrong with it. */
 export { readAmount, readQuantity, readTarget } from './read-amount.ts';
+export { readHeat } from './read-heat.ts';
 export { readLeading } from './read-leading.ts';
 export {
   readCount,

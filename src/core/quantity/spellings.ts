@@ -38,8 +38,8 @@ const typed: Readonly<Record<string, readonly string[]>> = {
   d: ['day', 'days'],
   weeks: ['week', 'wk', 'wks'],
   N: ['newton', 'newtons'],
-  '°C': ['° C', 'ºC', '℃', 'C', 'deg C', 'degC', 'degrees C', 'Celsius'],
-  '°F': ['° F', 'ºF', '℉', 'F', 'deg F', 'degF', 'degrees F', 'Fahrenheit'],
+  '°C': ['° C', 'ºC', '℃', 'C', 'deg C', 'degC', 'degrees C', 'degrees Celsius', 'Celsius', 'centigrade'],
+  '°F': ['° F', 'ºF', '℉', 'F', 'deg F', 'degF', 'degrees F', 'degrees Fahrenheit', 'Fahrenheit'],
   '%': ['percent', 'per cent'],
 };
 

@@ -1,11 +1,11 @@
 import type { Amount, Duration, Size, Target, Varied } from '../../core/model/values.ts';
 import type { Setting } from '../../core/model/guide.ts';
-import { readAmount, readCount, readQuantity, readSize, readTarget } from '../../core/quantity/read.ts';
+import { readAmount, readCount, readHeat, readSize, readTarget } from '../../core/quantity/read.ts';
 import { isByLevel, readVaried, refuseMapForText } from '../values/by-level.ts';
 import { readClockTime } from '../values/money-and-time.ts';
 import { means } from '../values/plain-words.ts';
 import type { Raw, RawMap } from '../sheet/sheet.ts';
-import { field, readText, refuse, type TextReader, type Written } from '../sheet/written.ts';
+import { field, given, readText, refuse, type TextReader, type Written } from '../sheet/written.ts';
 
 /** A text of the front matter, or a map of such texts by level. */
 export function variedText<V>(
@@ -84,8 +84,8 @@ export const variedTarget = (
   levels: readonly string[],
 ): Varied<Target> | undefined => variedText(at, levels, readTarget);
 
-/** A setting may be any words (`low`); where it is a quantity, it is kept as one too. */
+/** A setting may be any words (`low`); the hottest temperature in them is kept, since it may burn. */
 export const readSetting: TextReader<Setting> = (text) => {
-  const quantity = readQuantity(text);
-  return means(quantity.ok ? { text: text.trim(), quantity: quantity.value } : { text: text.trim() });
+  const heat = readHeat(text);
+  return heat.ok ? means(given<Setting>({ text: text.trim(), heat: heat.value })) : heat;
 };

@@ -120,6 +120,11 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} is {text}, and “{unit}” is the short name of more than one unit.',
     write: '{put}…   one of {choices}',
   },
+  'unit-ambiguous.degrees': {
+    says: 'The {what} is “{text}”, and degrees may be those of a heat or of an angle.',
+    why: 'A step with a heat that burns needs a caution, and 60 °C and 60 °F are far apart.',
+    write: '{put}{celsius}   or °F\n{put}{number} degrees from level   if it is an angle: from what',
+  },
   'unit-missing.time': {
     says: 'The {what} is {text}, and not said in which unit of time.',
     write: '{put}{number} min   or s, h, d',

@@ -62,7 +62,7 @@ export const needleBlock: Guide = aGuide('needle-block', {
       waitsAt: { stove: { count: 1, per: 'run' } },
       useWithin: { any: time('45 min'), byStep: {} },
       uses: [{ material: 'gel' }],
-      set: { heat: { text: '60 °C', quantity: { value: '60', unit: '°C' } } },
+      set: { heat: { text: '60 °C', heat: { value: '60', unit: '°C' } } },
     }),
     aStep('pour', '0 min', '3 min', {
       for: { per: 'tool', tool: 'stockpot' },

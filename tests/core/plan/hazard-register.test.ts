@@ -76,7 +76,7 @@ describe('the hazards of a workspace', () => {
   });
 
   it('are told apart by what they come from, even in one step', () => {
-    const hot = { heat: { text: '60 °C', quantity: { value: '60', unit: '°C' } } };
+    const hot = { heat: { text: '60 °C', heat: { value: '60', unit: '°C' } } };
     const guide = aGuide('block', {
       steps: [aStep('melt', '1 min', '0 min', { set: hot, ignition: true })],
       tools: [aToolRow('knife', { in: ['melt'] })],

@@ -2,7 +2,6 @@ import type { GuideAt } from '../../model/guide.ts';
 import type { Workspace } from '../../model/workspace.ts';
 import { exact } from '../../quantity/exact.ts';
 import { convert, measure } from '../../quantity/quantity.ts';
-import { dimensionOf } from '../../quantity/units.ts';
 import { type StepAt, materialsOf, toolsOf } from './step-uses.ts';
 
 /** What can hurt in one step, and where it comes from. */
@@ -69,10 +68,8 @@ function toolSource(id: string, { tools }: Workspace): HazardSource | undefined 
  * @source Threshold from memory: skin held against hot metal is injured from about 44 to 48 °C on.
  */
 function hotSettings(step: StepAt): HazardSource[] {
-  const isHot = ({ quantity }: StepAt['set'][string]): boolean =>
-    quantity !== undefined &&
-    dimensionOf(quantity.unit) === 'temperature' &&
-    convert(measure(quantity), '°C').value.compare(hot) > 0;
+  const isHot = ({ heat }: StepAt['set'][string]): boolean =>
+    heat !== undefined && convert(measure(heat), '°C').value.compare(hot) > 0;
   const names = Object.keys(step.set).filter((name) => isHot(step.set[name]!));
   return names.map((id) => ({ kind: 'heat', id, hazards: [] }));
 }
