@@ -24,6 +24,20 @@ export function isGuideUse(use: string): boolean {
   return use.startsWith('guide:');
 }
 
+/** `vessel-insert` of such a row. */
+export function guideUsed(use: string): string {
+  return use.slice('guide:'.length);
+}
+
+/** Ids of the guides whose models a guide needs, and of all that these need in turn. */
+export function guidesWithin(guide: string, { guides }: Workspace): ReadonlySet<string> {
+  const usedBy = (id: string): readonly string[] =>
+    (guides[id]?.materials ?? []).filter(({ use }) => isGuideUse(use)).map(({ use }) => guideUsed(use));
+  const found = new Set(usedBy(guide));
+  for (const id of found) usedBy(id).forEach((next) => found.add(next));
+  return found;
+}
+
 /** What a model uses up after it is built, each with the way to it. */
 export function usesInLife({ inUse }: Pick<Guide, 'inUse'>): readonly {
   readonly used: UsedInUse;

@@ -1,18 +1,19 @@
 import type { Diagnostic } from '../core/diagnostic.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import { guidesTouched } from '../checks/usage.ts';
+import { guidesTouched, guidesWithin } from '../checks/usage.ts';
 
 /**
- * The findings that touch some guides, and a module where they are its own: in their files, in the program's, and in
- * those of the materials and tools that they use. A guide is planned whatever is wrong
- * with its neighbours, and with modules that use it.
+ * The findings that touch some guides, and a module where they are its own: in their files, in those of the guides
+ * whose models they need, in the program's, and in those of the materials and tools that all these use. A guide is
+ * planned whatever is wrong with its neighbours, and with modules that use it.
  */
 export function concerning(
-  guides: readonly string[],
+  named: readonly string[],
   findings: readonly Diagnostic[],
   workspace: Workspace | undefined,
   module?: string,
 ): readonly Diagnostic[] {
+  const guides = workspace ? named.flatMap((id) => [id, ...guidesWithin(id, workspace)]) : named;
   const isTouched = (file: string): boolean =>
     !file.includes('/') ||
     guides.some((id) => file.startsWith(`guides/${id}/`)) ||

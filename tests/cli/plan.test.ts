@@ -229,6 +229,19 @@ describe('what is not planned', () => {
     expect([status, out]).toEqual([1, '']);
   });
 
+  it('nor one that needs the model of another guide with an error', async () => {
+    const insert = guide.replace('600 mm\nsteps', '600 mmm\nsteps').replace('Knot board', 'Peg');
+    const rows = '    amount: 600 mm\n  - use: guide:peg\n    count: 2\nsteps';
+    const both = folderWith({
+      ...soundWorkspace,
+      'guides/knot-board/guide.md': guide.replace('    amount: 600 mm\nsteps', rows),
+      'guides/peg/guide.md': insert,
+    });
+    const { status, out, err } = await benchwright(['plan', 'knot-board'], { folder: both });
+    expect(err).toMatch(/guides\/peg\/guide\.md[^]*error, unit-unknown/);
+    expect([status, out]).toEqual([1, '']);
+  });
+
   it('but its neighbours are, whatever is wrong with it', async () => {
     const other = guide.replace('600 mm\nsteps', '600 mmm\nsteps').replace('Knot board', 'Other board');
     const mixed = folderWith({ ...soundWorkspace, 'guides/other-board/guide.md': other });
