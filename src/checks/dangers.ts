@@ -48,7 +48,7 @@ function sourceText(
 }
 
 function placeOf(
-  { kind, id }: HazardSource,
+  { kind, id, hazards }: HazardSource,
   step: number,
   read: GuideAtLevel,
   { workspace, origins }: Context,
@@ -56,6 +56,6 @@ function placeOf(
   if (kind === 'heat') return read.place('steps', step, 'set', id);
   if (kind === 'ignition') return read.key('steps', step, 'ignition');
   if (kind === 'tool') return origins.at(`tools/${id}/also`);
-  const hasCodes = workspace.materials[id]!.hazards.length > 0;
-  return origins.at(`materials/${id}/${hasCodes ? 'hazards' : 'also'}`);
+  const isCode = workspace.materials[id]!.hazards.some((code) => hazards.includes(code));
+  return origins.at(`materials/${id}/${isCode ? 'hazards' : 'also'}`);
 }

@@ -1,5 +1,6 @@
 import type { Workspace } from '../core/model/workspace.ts';
-import { allergens, metIn, sharps, type Met } from '../core/plan/cohort/met.ts';
+import { allergens } from '../core/model/material.ts';
+import { metIn, sharps, type Met } from '../core/plan/cohort/met.ts';
 import { scriptWords } from '../words/index.ts';
 import type { Check, Finding } from './check.ts';
 import type { Context, ModuleRead } from './context.ts';

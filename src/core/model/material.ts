@@ -46,6 +46,8 @@ export const otherDangers = [
   'needle',
 ] as const;
 export type OtherDanger = (typeof otherDangers)[number];
+/** What somebody may react to. */
+export const allergens: readonly OtherDanger[] = ['animal-tissue', 'food-allergen', 'latex'];
 
 /** What a shop sells. */
 export interface Pack {

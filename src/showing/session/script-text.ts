@@ -1,6 +1,7 @@
 import type { Module } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
-import { allergens, metIn } from '../../core/plan/cohort/met.ts';
+import { allergens } from '../../core/model/material.ts';
+import { metIn } from '../../core/plan/cohort/met.ts';
 import { scriptWords, scriptWordsOfNone } from '../../words/script.ts';
 import { asSentence } from '../author-text.ts';
 import { fill, listed, uncapital } from '../fill.ts';

@@ -73,6 +73,23 @@ describe('what can hurt in a step', () => {
     expect(found.map(({ hazards }) => hazards)).toEqual([[], ['H319'], ['H319'], []]);
   });
 
+  it('comes with the model of another guide, as far as somebody may react to it', () => {
+    const lined = aGuide('vein', { materials: [aRow('balloon', '1'), aRow('spray', '10 mL')] });
+    const nested = aGuide('arm', { materials: [aRow('guide:vein', '1')] });
+    const pad = aGuide('pad', {
+      materials: [aRow('guide:arm', '1', { id: 'arm' }), aRow('powder', '5 g')],
+      steps: withSteps(
+        aStep('weigh', '1 min', '0 min', { uses: [{ material: 'powder' }] }),
+        aStep('lay-it-in', '1 min', '0 min', { uses: [{ material: 'arm' }] }),
+      ),
+    });
+    const workspace = aWorkspace({ materials, tools, guides: [lined, nested, pad] });
+    const found = stepHazards(planAt(pad), workspace);
+    expect(found.map(({ hazards }) => hazards)).toEqual([[], ['latex']]);
+    expect(found[1]).toMatchObject({ dangerous: true, vapour: false });
+    expect(found[1]!.sources).toEqual([{ kind: 'material', id: 'balloon', hazards: ['latex'] }]);
+  });
+
   it('comes from tools in hand, and from held ones over every step of their hold', () => {
     const found = hazardsOf({
       tools: [

@@ -10,8 +10,6 @@ export interface Met {
   readonly also: readonly OtherDanger[];
 }
 
-/** What somebody may react to. */
-export const allergens: readonly OtherDanger[] = ['animal-tissue', 'food-allergen', 'latex'];
 /** What is counted before anybody leaves. */
 export const sharps: readonly OtherDanger[] = ['blade', 'needle'];
 

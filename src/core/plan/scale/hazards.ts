@@ -1,7 +1,10 @@
 import type { GuideAt } from '../../model/guide.ts';
+import { allergens } from '../../model/material.ts';
 import type { Workspace } from '../../model/workspace.ts';
 import { exact } from '../../quantity/exact.ts';
 import { convert, measure } from '../../quantity/quantity.ts';
+import { materialsIn } from './materials-in.ts';
+import { isGuide } from './requirements.ts';
 import { type StepAt, materialsOf, toolsOf } from './step-uses.ts';
 
 /** What can hurt in one step, and where it comes from. */
@@ -25,8 +28,8 @@ export interface HazardSource {
 }
 
 /**
- * What can hurt in each step of a guide. A step inherits the hazards of every material and tool it uses, and a mix
- * those of all that is in it. Nothing is guessed from words.
+ * What can hurt in each step of a guide. A step inherits the hazards of every material and tool it uses, a mix those of
+ * all that is in it, and the model of another guide what somebody may react to. Nothing is guessed from words.
  *
  * Materials and tools that the workspace lacks are passed over: `unknown-material` speaks of them.
  */
@@ -37,6 +40,7 @@ export function stepHazards(at: GuideAt, workspace: Workspace): readonly StepHaz
 function hazardsOf(at: GuideAt, step: StepAt, workspace: Workspace): StepHazards {
   const sources = [
     ...materialsOf(at, step).map((id) => materialSource(id, workspace)),
+    ...withinModels(at, step, workspace).map((id) => allergenSource(id, workspace)),
     ...[...new Set(toolsOf(at, step).map(({ use }) => use))].map((id) => toolSource(id, workspace)),
     ...hotSettings(step),
     ...(step.ignition ? [{ kind: 'ignition', id: step.id, hazards: [] } as const] : []),
@@ -54,6 +58,20 @@ function hazardsOf(at: GuideAt, step: StepAt, workspace: Workspace): StepHazards
 function materialSource(id: string, { materials }: Workspace): HazardSource | undefined {
   const material = materials[id];
   const hazards = material ? [...material.hazards, ...material.also] : [];
+  return hazards.length > 0 ? { kind: 'material', id, hazards } : undefined;
+}
+
+/** Materials in the models of other guides that a step handles, but for those that it handles itself. */
+function withinModels(at: GuideAt, step: StepAt, workspace: Workspace): readonly string[] {
+  const handled = materialsOf(at, step);
+  const models = handled.filter(isGuide).map((use) => use.slice('guide:'.length));
+  const within = models.flatMap((id) => materialsIn(id, undefined, workspace));
+  return [...new Set(within)].filter((id) => !handled.includes(id));
+}
+
+/** Glue that has set in a finished model gives off no vapour, but latex stays latex. */
+function allergenSource(id: string, { materials }: Workspace): HazardSource | undefined {
+  const hazards = (materials[id]?.also ?? []).filter((danger) => allergens.includes(danger));
   return hazards.length > 0 ? { kind: 'material', id, hazards } : undefined;
 }
 
