@@ -4,7 +4,7 @@ import { guideCurve } from './guide-curve.tsx';
 import type { GuideView } from './guide-page.tsx';
 import type { Markup } from './page.tsx';
 import { part } from './part.tsx';
-import { blank, rowsOf, shows } from './place.ts';
+import { blanks, rowsOf, shows } from './place.ts';
 
 /** The six costs, each with what it counts; then what other sizes of the batch cost. */
 export function guideCosts({ plan, curve }: GuideView): Markup {
@@ -17,14 +17,23 @@ export function guideCosts({ plan, curve }: GuideView): Markup {
   return part('costs', pageWords.guide.costs, content, <p>{pageWords.guide.costsSay}</p>);
 }
 
-/** A plan of several levels has a sum for each. */
+/** A plan of several guides or levels has a sum for each, with its name. */
 function costItem({ id, name, means, each }: ShownCost): Markup {
   const key = `costs.${id}.each`;
   return (
     <div>
       <dt {...shows(name)} />
-      <dd class="cost" {...rowsOf(key, each, (value) => <span {...shows(value)} />, blank)} />
+      <dd class="cost" {...rowsOf(key, each, costOf, blanks('of', 'sum'))} />
       <dd class="means" {...shows(means)} />
+    </div>
+  );
+}
+
+function costOf({ of, sum }: ShownCost['each'][number]): Markup {
+  return (
+    <div>
+      <span {...shows(sum)} />
+      <small class="of" {...shows(of)} />
     </div>
   );
 }

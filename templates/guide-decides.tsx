@@ -14,16 +14,19 @@ export function decides({ decides: links }: ShownSchedule): Markup {
     <div class="decides" {...where(key, links.length > 0)}>
       <h3>{chain.heading}</h3>
       <p class="says">{chain.says}</p>
-      <ol {...rowsOf(key, links, link, blanks('when', 'what', 'because'))} />
+      <ol {...rowsOf(key, links, link, blanks('when', 'what', 'of', 'because'))} />
     </div>
   );
 }
 
-function link({ when, what, because }: ShownLink): Markup {
+function link({ when, what, of, because }: ShownLink): Markup {
   return (
     <li>
       <span class="clock" {...shows(when)} />
-      <b {...shows(what)} />
+      <span class="what">
+        <b {...shows(what)} />
+        <span class="of" {...shows(of)} />
+      </span>
       <span class="because" {...shows(because)} />
     </li>
   );

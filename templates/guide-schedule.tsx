@@ -49,9 +49,18 @@ function remarks({ says, backwards, ready, bound }: ShownSchedule): Markup {
     <>
       <p {...shows(says)} />
       <p {...shows(backwards)} />
-      <div {...rowsOf('schedule.ready', ready, (sentence) => <p {...shows(sentence)} />, blank)} />
+      <div {...rowsOf('schedule.ready', ready, allReady, blanks('of', 'says'))} />
       <p {...shows(bound)} />
     </>
+  );
+}
+
+function allReady({ of, says }: ShownSchedule['ready'][number]): Markup {
+  return (
+    <p>
+      <b class="of" {...shows(of)} />
+      <span {...shows(says)} />
+    </p>
   );
 }
 
@@ -88,13 +97,14 @@ function blankDay(key: string): Day {
   return { ...blanks('day')(key), rows: [] };
 }
 
-function dayRow({ from, to, what, who, then }: DayRow): Markup {
+function dayRow({ from, to, of, what, who, then }: DayRow): Markup {
   return (
     <tr>
       <td class="clock" {...shows(from)} />
       <td class="clock" {...shows(to)} />
       <td class="what">
         <span {...shows(what)} />
+        <span class="of" {...shows(of)} />
         <span class="then" {...shows(then)} />
       </td>
       <td class="who" {...shows(who)} />

@@ -22,4 +22,3 @@ function finding({ guide, place }: Context['guides'][number], circle: readonly s
   const row = guide.materials.findIndex(({ use }) => isGuideUse(use) && circle.includes(guideUsed(use)));
   return { places: [place('materials', row, 'use')], facts: { guide: guide.title } };
 }
-

@@ -12,6 +12,11 @@ export function lineName(line: PlannedLine): string {
   return part === undefined ? model : fill(planWords.withPart, { model, part });
 }
 
+/** The same where the plan is of several lines; a single one is known, and goes without. */
+export function lineAmong(lines: readonly PlannedLine[], line: number | undefined): string {
+  return lines.length === 1 || line === undefined ? '' : lineName(lines[line]!);
+}
+
 function modelName({ at, level }: PlannedLine): string {
   const name = at.levels.find(({ id }) => id === level)?.name;
   return name === undefined ? at.title : fill(planWords.withLevel, { guide: at.title, level: name });

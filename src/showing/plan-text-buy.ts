@@ -77,7 +77,7 @@ export function costLines({ costs, lines }: ShownPlan, width: number): readonly 
   const heads = several ? [['', ...lines.map((_, i) => lineNumber(i)), '']] : [];
   const rows = costs.map(({ name, each, means }) => [
     name.text,
-    ...lines.map((_, i) => each[i]?.text ?? ''),
+    ...lines.map((_, i) => each[i]?.sum.text ?? ''),
     means.text,
   ]);
   return inColumns([left, ...lines.map(() => right), wrapping], [...heads, ...rows], width);

@@ -13,7 +13,7 @@ export function scheduleLines({ schedule, lines }: ShownPlan, width: number): re
   const { none, helps, says, backwards, days, ready, bound } = schedule;
   if (isSaid(none)) return [...paragraphs([none], width), ...helpLines(helps, width)];
   const several = lines.length > 1;
-  const ends = ready.flatMap((text, i) =>
+  const ends = ready.flatMap(({ says: text }, i) =>
     several ? hanging(lineNumber(i), text.text, width) : paragraphs([text], width),
   );
   return [

@@ -4,7 +4,7 @@ import { planWords } from '../words/plan.ts';
 import { scheduleWords } from '../words/schedule.ts';
 import { fill, inWords } from './fill.ts';
 import { modelsText, numbersText } from './model-lists.ts';
-import { stepName, toolName } from './names.ts';
+import { lineAmong, stepName, toolName } from './names.ts';
 import { showCount } from './numbers.ts';
 import type { ShownLink } from './shown-schedule.ts';
 import { shown } from './shown.ts';
@@ -40,6 +40,7 @@ export function showChain(key: string, context: Context): readonly ShownLink[] {
     ...(line === undefined ? {} : { line }),
     when: shown(`${key}[${i}].when`, when),
     what: shown(`${key}[${i}].what`, what),
+    of: shown(`${key}[${i}].of`, lineAmong(context.lines, line)),
     because: shown(`${key}[${i}].because`, because),
   }));
 }

@@ -3,7 +3,7 @@ import type { LineCost, Plan } from '../core/plan/result.ts';
 import type { Exact } from '../core/quantity/exact.ts';
 import { planWords } from '../words/plan.ts';
 import { showSum } from './money.ts';
-import { toolName } from './names.ts';
+import { lineAmong, toolName } from './names.ts';
 import { showCount } from './numbers.ts';
 import { toolDangers } from './product-dangers.ts';
 import { type ShownCost, type ShownPlan, shown } from './shown.ts';
@@ -26,25 +26,34 @@ const costsOfLine: readonly {
 ];
 
 /** The six costs; none stands for another. Where a price is missing, those that it enters say "at least". */
-export function showCosts(key: string, { cost }: Plan, { program }: Workspace): readonly ShownCost[] {
+export function showCosts(key: string, { cost, lines }: Plan, { program }: Workspace): readonly ShownCost[] {
   const withTools = cost.complete && cost.toolsComplete;
   const each = costsOfLine.map(({ id, of, tools }) => {
     const isSaid = id !== 'with-labour' || program.labour !== undefined;
     const texts = cost.each
       .map((line) => (isSaid ? of(line) : undefined))
       .map((sum) => (sum ? showSum(sum, program, tools ? withTools : cost.complete) : planWords.none));
-    return showCost(`${key}.${id}`, id, texts);
+    const names = texts.map((_, i) => lineAmong(lines, i));
+    return showCost(`${key}.${id}`, id, texts, names);
   });
   const cash = showSum(cost.cashToStart, program, withTools, 'up');
-  return [...each, showCost(`${key}.cash-to-start`, 'cash-to-start', [cash])];
+  return [...each, showCost(`${key}.cash-to-start`, 'cash-to-start', [cash], [''])];
 }
 
-function showCost(key: string, id: ShownCost['id'], each: readonly string[]): ShownCost {
+function showCost(
+  key: string,
+  id: ShownCost['id'],
+  sums: readonly string[],
+  names: readonly string[],
+): ShownCost {
   return {
     id,
     name: shown(`${key}.name`, planWords.costs[id].name),
     means: shown(`${key}.means`, planWords.costs[id].means),
-    each: each.map((text, i) => shown(`${key}.each[${i}]`, text)),
+    each: sums.map((sum, i) => ({
+      of: shown(`${key}.each[${i}].of`, names[i]!),
+      sum: shown(`${key}.each[${i}].sum`, sum),
+    })),
   };
 }
 

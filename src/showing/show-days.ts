@@ -2,7 +2,7 @@ import type { PlannedJob, PlannedLine, PlannedSchedule } from '../core/plan/resu
 import { planWords } from '../words/plan.ts';
 import { fill, listed } from './fill.ts';
 import { someModels } from './model-lists.ts';
-import { lineName, stepName } from './names.ts';
+import { lineAmong, stepName } from './names.ts';
 import { showCount } from './numbers.ts';
 import type { ShownSchedule } from './shown-schedule.ts';
 import { shown } from './shown.ts';
@@ -90,7 +90,7 @@ function showTask(
     to: shown(`${key}.to`, showMomentFrom(task.from, task.to, clock)),
     who: shown(`${key}.who`, whoText(task.builders)),
     line: task.line,
-    of: shown(`${key}.of`, lines.length === 1 ? '' : lineName(lines[task.line]!)),
+    of: shown(`${key}.of`, lineAmong(lines, task.line)),
     what: shown(`${key}.what`, whatText(task, lines[task.line]!)),
     then: shown(`${key}.then`, thenText(task, lines, clock)),
   };

@@ -5,7 +5,7 @@ import type { CutAlike } from './cut-alike.ts';
 import { fill, listed } from './fill.ts';
 import { areaNumbers, ruleNumber, showLength } from './cut-lengths.ts';
 import { numbersText } from './model-lists.ts';
-import { lineName } from './names.ts';
+import { lineAmong } from './names.ts';
 import { showCount } from './numbers.ts';
 import { pieceName } from './piece-name.ts';
 import type { ShownPiece } from './shown-cutting.ts';
@@ -67,7 +67,7 @@ function showRow(
   return {
     number: shown(`${key}.number`, numbersText(numbers)),
     piece: shown(`${key}.piece`, pieceName(piece, lines)),
-    of: shown(`${key}.of`, lines.length === 1 ? '' : lineName(lines[piece.line]!)),
+    of: shown(`${key}.of`, lineAmong(lines, piece.line)),
     model: shown(`${key}.model`, isPlaced ? inOrder(models) : together(models)),
     size: shown(`${key}.size`, piece.turned ? fill(words.turned, { size }) : size),
     fromLeft: shown(`${key}.fromLeft`, isPlaced ? ruleNumber(piece.x, units) : ''),

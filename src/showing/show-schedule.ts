@@ -3,6 +3,7 @@ import type { Plan, PlannedSchedule } from '../core/plan/result.ts';
 import { planWords } from '../words/plan.ts';
 import { scheduleWords } from '../words/schedule.ts';
 import { counted, fill } from './fill.ts';
+import { lineAmong } from './names.ts';
 import { clockOf, planClock } from './plan-clock.ts';
 import { showChain } from './show-chain.ts';
 import { dayLists } from './show-days.ts';
@@ -32,7 +33,10 @@ export function showSchedule(key: string, plan: Plan, workspace: Workspace): Sho
     says: shown(`${key}.says`, saysText(schedule, workspace)),
     backwards: shown(`${key}.backwards`, backwardsText(schedule, clock)),
     buildTime: shown(`${key}.buildTime`, showMinutes(schedule.buildTime)),
-    ready: schedule.lines.map((line, i) => shown(`${key}.ready[${i}]`, readyText(line, clock))),
+    ready: schedule.lines.map((line, i) => ({
+      of: shown(`${key}.ready[${i}].of`, lineAmong(lines, i)),
+      says: shown(`${key}.ready[${i}].says`, readyText(line, clock)),
+    })),
     bound: shown(`${key}.bound`, boundText(schedule)),
     models: showModelsReady(`${key}.models`, lines, schedule, clock),
     decides: showChain(`${key}.decides`, { lines, schedule, clock, workspace }),

@@ -11,8 +11,8 @@ export interface ShownSchedule {
   /** Planned backwards: by when all is to be ready, and when to begin at the latest. Else empty. */
   readonly backwards: Shown;
   readonly buildTime: Shown;
-  /** When each line is ready, and how long its first is good: "All are ready day 3, 09:10". */
-  readonly ready: readonly Shown[];
+  /** When each line is ready, and how long its first is good: "All are ready day 3, 09:10". Its name as in `days`. */
+  readonly ready: readonly { readonly of: Shown; readonly says: Shown }[];
   /** Whether a shorter schedule may exist, and by how much. */
   readonly bound: Shown;
   /** When each model is ready and by when it is to be used; empty where all of a line are ready at once. */
@@ -70,6 +70,8 @@ export interface ShownReady {
 export interface ShownLink {
   /** Index of the line; absent where it counts those that are not listed. */
   readonly line?: number;
+  /** Its name where the plan is of several, else empty. */
+  readonly of: Shown;
   /** "day 1, 10:40–11:10" */
   readonly when: Shown;
   /** "Pour the gel, run 2" */

@@ -191,6 +191,6 @@ export interface ShownCost {
   readonly name: Shown;
   /** What it counts, in one sentence. */
   readonly means: Shown;
-  /** By line; a single one where the cost is of the whole demand. */
-  readonly each: readonly Shown[];
+  /** By line, with its name where the plan is of several (else empty); a single one where it is of the whole demand. */
+  readonly each: readonly { readonly of: Shown; readonly sum: Shown }[];
 }

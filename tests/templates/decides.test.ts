@@ -24,7 +24,9 @@ describe('the schedule on a guide’s page', () => {
   it('says below the day lists what decides how long it takes, when each is ready, and how busy everything is', () => {
     const page = pageOf({
       days,
-      decides: [{ when: text('09:00–09:10'), what: text('Pour it'), because: text('in use: tin') }],
+      decides: [
+        { when: text('09:00–09:10'), what: text('Pour it'), of: text(''), because: text('in use: tin') },
+      ],
       models: [{ line: 0, models: text('models 1–4'), ready: text('day 2'), useBy: text('day 7') }],
       loads: [
         {
@@ -41,6 +43,26 @@ describe('the schedule on a guide’s page', () => {
     const places = marks.map((mark) => page.indexOf(mark));
     expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
     expect(page).toContain('data-scarce="true"');
+  });
+
+  it('names the guide and level of each day, link, end and cost, where the plan is of several', () => {
+    const schedule = {
+      ...plan.schedule,
+      ready: [{ of: text('Ready pad'), says: text('All are ready day 2.') }],
+      days: [{ day: text('day 1'), rows: [{ ...glued, of: text('Day pad') }] }],
+      decides: [{ when: text('09:00'), what: text('Pour it'), of: text('Chain pad'), because: text('') }],
+    };
+    const costs = plan.costs.map((cost) => ({
+      ...cost,
+      each: [
+        { of: text('Cost pad'), sum: text('£1.49') },
+        { of: text('Cost tube'), sum: text('£0.35') },
+      ],
+    }));
+    const page = seen(guidePage({ ...view, plan: { ...plan, schedule, costs } }));
+    const names = ['Ready pad', 'Day pad', 'Chain pad', 'Cost pad', 'Cost tube'];
+    expect(names.filter((name) => !page.includes(`>${name}<`))).toEqual([]);
+    expect(page).not.toMatch(/£1\.49(?:<\/?span[^>]*>)*£0\.35/);
   });
 
   it('has no heading for what there is nothing of', () => {

@@ -95,7 +95,14 @@ export const plan: ShownPlan = {
   lines: [line],
   shopping: { rows: [], deliveries: [], total: text('£0.00'), notes: [] },
   cutting: [],
-  costs: [{ id: 'used', name: text('Used'), means: text('what ends in one model'), each: [text('£1.20')] }],
+  costs: [
+    {
+      id: 'used',
+      name: text('Used'),
+      means: text('what ends in one model'),
+      each: [{ of: nothing, sum: text('£1.20') }],
+    },
+  ],
   tools: [
     {
       id: 'scissors',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { allergens, metIn, sharps } from '../../../../src/core/plan/cohort/met.ts';
+import { allergens } from '../../../../src/core/model/material.ts';
+import { metIn, sharps } from '../../../../src/core/plan/cohort/met.ts';
 import { read } from '../../../../src/reading/read.ts';
 import { baseFiles } from '../../../reading/base-workspace.ts';
 import { aModule, aStation } from './a-module.ts';
