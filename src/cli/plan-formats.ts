@@ -67,29 +67,29 @@ export function printSession(session: AskedSession, question: Question, values: 
 }
 
 function textOfSession(
-  { module, cohort, on }: AskedSession,
+  { module, cohort, time }: AskedSession,
   workspace: Workspace,
   width: number,
   plan?: ShownPlan,
 ): string {
-  const session = showSession(module, cohort, workspace, on);
+  const session = showSession(module, cohort, workspace, time);
   return sessionText(session, width, showLives('lives', cohort, workspace, plan));
 }
 
-function jsonOfSession({ module, cohort, start }: AskedSession, { program }: Workspace) {
-  return sessionJson(module, cohort, program, start?.begins);
+function jsonOfSession({ module, cohort, time }: AskedSession, { program }: Workspace) {
+  return sessionJson(module, cohort, program, time.begins);
 }
 
 function eventsOfSession(
-  { module, cohort, start }: AskedSession,
+  { module, cohort, time: { begins } }: AskedSession,
   workspace: Workspace,
   group?: number,
 ): readonly CalendarEvent[] {
-  return start ? sessionEvents(module, cohort, workspace, start.begins, group) : [];
+  return begins === undefined ? [] : sessionEvents(module, cohort, workspace, begins, group);
 }
 
-function timetableOfSession({ module, cohort, start }: AskedSession, workspace: Workspace): string {
-  const begins = start && { at: start.begins, zone: workspace.program.zone };
+function timetableOfSession({ module, cohort, time }: AskedSession, workspace: Workspace): string {
+  const begins = time.begins === undefined ? undefined : { at: time.begins, zone: workspace.program.zone };
   return timetableCsv(timetableOf(module, cohort, workspace), begins);
 }
 

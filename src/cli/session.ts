@@ -5,10 +5,9 @@ import { type CohortPlan, groupsOf, peopleOf } from '../core/plan/cohort/cohort.
 import { practises } from '../core/plan/cohort/model-needs.ts';
 import {
   saysTime,
-  type SessionStart,
-  sessionOn,
   sessionQuestion,
-  sessionStart,
+  type SessionTime,
+  sessionTime,
 } from '../core/plan/cohort/session-question.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
 import { counted, listed } from '../showing/fill.ts';
@@ -19,10 +18,8 @@ import type { Values } from './options.ts';
 export interface AskedSession {
   readonly module: Module;
   readonly cohort: CohortPlan;
-  /** Where the call says so. */
-  readonly start?: SessionStart;
-  /** Its day, and its start, as far as the call says so. */
-  readonly on: Partial<SessionStart>;
+  /** As far as the call says it. */
+  readonly time: SessionTime;
 }
 
 /** The id of the module that a call names, if it names one; one that could not be read is there too. */
@@ -103,7 +100,5 @@ export function askedOfModule(
 } {
   const given = { ...(people ? { people } : {}), ...(instructors === undefined ? {} : { instructors }) };
   const { cohort, ...asked } = sessionQuestion(module, workspace, given, settings);
-  const start = sessionStart(settings, workspace.program);
-  const on = sessionOn(settings, workspace.program);
-  return { session: { module, cohort, ...(start ? { start } : {}), on }, ...asked };
+  return { session: { module, cohort, time: sessionTime(settings, workspace.program) }, ...asked };
 }

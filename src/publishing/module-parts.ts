@@ -1,4 +1,5 @@
 import type { Workspace } from '../core/model/workspace.ts';
+import type { SessionTime } from '../core/plan/cohort/session-question.ts';
 import { deferral } from '../showing/deferral.ts';
 import { type ShownMatrix, showMatrix } from '../showing/module/show-matrix.ts';
 import { type ShownModel, showModel, showRoom } from '../showing/module/show-models.ts';
@@ -6,7 +7,7 @@ import { type ShownModule, showModule } from '../showing/module/show-module.ts';
 import { showDay } from '../showing/module/show-day.ts';
 import { type ShownTeaching, showTeaching } from '../showing/module/show-teaching.ts';
 import { type ShownLife, showLives } from '../showing/session/show-lives.ts';
-import { type SessionDay, showSession } from '../showing/session/show-session.ts';
+import { showSession } from '../showing/session/show-session.ts';
 import type { ShownSession } from '../showing/session/shown-session.ts';
 import type { Shown, ShownPlan } from '../showing/shown.ts';
 import type { PlannedModule } from './planned-modules.ts';
@@ -29,11 +30,11 @@ export interface ShownModuleParts {
   readonly matrix: ShownMatrix;
 }
 
-/** @param day  When the session is, where that is known. */
+/** @param time  When the session is, as far as that is known. */
 export function showModuleParts(
   planned: PlannedModule,
   workspace: Workspace,
-  day: SessionDay = {},
+  time: SessionTime = {},
 ): ShownModuleParts {
   const { module, folder, cohort, guides, plan } = planned;
   return {
@@ -43,7 +44,7 @@ export function showModuleParts(
     models: guides.map((guide, i) => showModel(`models[${i}]`, guide, workspace)),
     room: showRoom(module, workspace),
     defers: deferral(workspace.program).inFull,
-    session: showSession(module, cohort, workspace, day),
+    session: showSession(module, cohort, workspace, time),
     ...(plan ? { plan } : {}),
     lives: showLives('lives', cohort, workspace, plan),
     teaching: showTeaching(module),

@@ -2,10 +2,10 @@ import type { Module } from '../core/model/module.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
+import type { SessionTime } from '../core/plan/cohort/session-question.ts';
 import { makePlan } from '../core/plan/plan.ts';
 import type { Plan } from '../core/plan/result.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
-import type { SessionDay } from '../showing/session/show-session.ts';
 import { showModuleParts } from './module-parts.ts';
 import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
 import { type PlannedGuide, plannedGuide } from './planned-guides.ts';
@@ -83,10 +83,10 @@ export function printModule(
   paper: Paper,
   wanted?: readonly string[],
 ): PrintFiles {
-  const { module, cohort, start } = session;
+  const { module, cohort, time } = session;
   const folder = `modules/${module.id}`;
   const guides = guidesOf(module, workspace, modelsPlanned(module, workspace, today));
-  const parts = showModuleParts({ module, folder, cohort, guides }, workspace, start);
+  const parts = showModuleParts({ module, folder, cohort, guides }, workspace, time);
   const ids = moduleSheetIds(parts, true).filter((id) => wanted?.includes(id) ?? true);
   const { name: program, locale: language } = workspace.program;
   const files = moduleSheetFiles(parts, ids, { language, program, paper });
@@ -100,8 +100,7 @@ export function printModule(
 export interface SessionToPrint {
   readonly module: Module;
   readonly cohort: CohortPlan;
-  /** When it begins, where that is known. */
-  readonly start?: SessionDay;
+  readonly time: SessionTime;
 }
 
 /** One model of each guide and level that the stations use: sheets say what is in it. */

@@ -23,7 +23,7 @@ await inChromium('the printed sheets of a module', (browser) => {
     folder = mkdtempSync(join(tmpdir(), 'benchwright-module-'));
     for (const trainees of [18, 21]) {
       const { cohort } = sessionQuestion(module, workspace!, { people: { trainees } }, { today });
-      const { files } = printModule({ module, cohort }, workspace!, today, 'A4');
+      const { files } = printModule({ module, cohort, time: {} }, workspace!, today, 'A4');
       writeAll(join(folder, String(trainees)), new Map([...shipped, ...files]));
     }
   }, 120_000);

@@ -1,6 +1,6 @@
 import type { InPieces } from '../../core/in-pieces.ts';
 import type { CohortSettings } from '../../core/plan/cohort/cohort.ts';
-import { sessionOn, sessionQuestion } from '../../core/plan/cohort/session-question.ts';
+import { sessionQuestion, sessionTime } from '../../core/plan/cohort/session-question.ts';
 import type { SessionData } from '../../core/plan/own/session-data.ts';
 import { planning } from '../../core/plan/plan.ts';
 import { type ShownLife, showLives } from '../../showing/session/show-lives.ts';
@@ -32,7 +32,7 @@ export function* answeringSession(
 ): InPieces<SessionAnswer> {
   const own = { today, ...(readyBy === undefined ? {} : { readyBy }) };
   const { cohort, demand, settings } = sessionQuestion(module, workspace, people, own);
-  const session = showSession(module, cohort, workspace, sessionOn(own, workspace.program));
+  const session = showSession(module, cohort, workspace, sessionTime(own, workspace.program));
   const lives = (plan?: ShownPlan) => showLives('lives', cohort, workspace, plan);
   if (demand.length === 0) return { session, lives: lives(), refused: [] };
   const plan = yield* planning(workspace, demand, settings);

@@ -2,6 +2,7 @@ import type { Module } from '../../core/model/module.ts';
 import type { IsoDate } from '../../core/model/values.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
+import type { SessionTime } from '../../core/plan/cohort/session-question.ts';
 import { calendarWords } from '../../words/calendar.ts';
 import { planWords } from '../../words/plan.ts';
 import { sessionWords } from '../../words/session.ts';
@@ -21,13 +22,6 @@ import { showSessionModels } from './show-session-models.ts';
 import { showStations } from './show-stations.ts';
 import type { ShownPeople, ShownSession, ShownSessionFact } from './shown-session.ts';
 
-/** What the reader knows of the day. */
-export interface SessionDay {
-  /** When it begins, in minutes from midnight; times count from 0 where left out. */
-  readonly starts?: number;
-  readonly on?: IsoDate;
-}
-
 /**
  * A module's session as finished text: pages, command line and browser print these letters and no others.
  *
@@ -37,7 +31,7 @@ export function showSession(
   module: Module,
   cohort: CohortPlan,
   workspace: Workspace,
-  { starts, on }: SessionDay = {},
+  { starts, on }: SessionTime = {},
 ): ShownSession {
   const clock = sessionClock(starts);
   return {

@@ -17,13 +17,13 @@ export interface SessionQuestion {
   readonly settings: PlanSettings;
 }
 
-/** When a session begins, by the clock of the program. */
-export interface SessionStart {
-  readonly on: IsoDate;
+/** When a session is, as far as it is known: its day by the clock of the program, and the time that it begins. */
+export interface SessionTime {
+  readonly on?: IsoDate;
   /** Minutes from midnight. */
-  readonly starts: number;
-  /** Minutes since 1970 in UTC. */
-  readonly begins: number;
+  readonly starts?: number;
+  /** The same in minutes since 1970 in UTC. */
+  readonly begins?: number;
 }
 
 const day = 1440;
@@ -57,27 +57,21 @@ export function saysTime(readyBy = ''): boolean {
   return wall !== undefined && wall % day !== 0;
 }
 
-/** `undefined` where no time says it: planned forwards, for a whole day, or at a time that no plan takes. */
-export function sessionStart(
+/**
+ * What `readyBy` says of when a session is: no time where it means a whole day, or a time that no plan takes; nothing
+ * where it is planned forwards.
+ */
+export function sessionTime(
   { readyBy = '', today }: Pick<PlanSettings, 'readyBy' | 'today'>,
   program: Program,
-): SessionStart | undefined {
+): SessionTime {
   const wall = wallMinute(readyBy);
-  if (wall === undefined || !saysTime(readyBy)) return undefined;
-  const begins = momentOf({ option: '--ready-by', time: readyBy }, today, program);
-  return typeof begins === 'number'
-    ? { on: isoDate(Math.floor(wall / day)), starts: wall % day, begins }
+  if (wall === undefined) return {};
+  const on = isoDate(Math.floor(wall / day));
+  const begins = saysTime(readyBy)
+    ? momentOf({ option: '--ready-by', time: readyBy }, today, program)
     : undefined;
-}
-
-/** What a call says of when a session is: its day, and its start where it has a time. */
-export function sessionOn(
-  settings: Pick<PlanSettings, 'readyBy' | 'today'>,
-  program: Program,
-): Partial<SessionStart> {
-  const wall = wallMinute(settings.readyBy ?? '');
-  const on = wall === undefined ? {} : { on: isoDate(Math.floor(wall / day)) };
-  return { ...on, ...sessionStart(settings, program) };
+  return typeof begins === 'number' ? { on, starts: wall % day, begins } : { on };
 }
 
 function endOf(readyBy: string | undefined, booked: number): string | undefined {
