@@ -1,4 +1,5 @@
 import type { Root } from 'hast';
+import type { Paper } from '../core/model/paper.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { pageMargins } from '../rendering/page-margins.ts';
 import { fill } from '../showing/fill.ts';
@@ -9,7 +10,6 @@ import { handOut, matrixSheet, sessionPlanSheet, timetableSheet } from '../../te
 import { surveySheets } from '../../templates/survey-sheets.tsx';
 import type { ShownModuleParts } from './module-parts.ts';
 import { rootFrom } from './paths.ts';
-import type { Paper } from './sheet-context.ts';
 import type { Files } from './files.ts';
 
 export type ModuleSheetId = keyof typeof teachingWords.sheets;

@@ -1,4 +1,5 @@
 import type { Module } from '../core/model/module.ts';
+import type { Paper } from '../core/model/paper.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
@@ -10,7 +11,6 @@ import { showModuleParts } from './module-parts.ts';
 import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
 import { type PlannedGuide, plannedGuide } from './planned-guides.ts';
 import { guidesOf } from './planned-modules.ts';
-import type { Paper } from './sheet-context.ts';
 import { sheetLinks, sheetPages } from './sheet-pages.ts';
 import type { Files } from './files.ts';
 

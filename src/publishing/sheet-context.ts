@@ -1,3 +1,4 @@
+import type { Paper } from '../core/model/paper.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
 import type { Site } from '../../templates/page.tsx';
@@ -22,7 +23,6 @@ export interface SheetContext {
   /** What its plan was made with, as the query of an address; empty where all is as published. */
   readonly query: string;
 }
-export type Paper = 'A4' | 'Letter';
 
 /**
  * What every sheet shares, from its own folder below the guide's.

@@ -1,9 +1,9 @@
+import { labelStocks } from '../core/model/label-stock.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { labelStyles } from '../rendering/label-styles.ts';
 import { qrCode } from '../rendering/qr-code.ts';
 import { cutCautions } from '../showing/cut-cautions.ts';
 import { labelPages, showChoice } from '../showing/label-pages.ts';
-import { labelStocks, papers } from '../showing/label-stock.ts';
 import { showBenchCautions } from '../showing/show-bench-cautions.ts';
 import { showLabels } from '../showing/show-labels.ts';
 import { modelNumbers } from '../showing/show-model-numbers.ts';
@@ -154,6 +154,6 @@ function labelFiles(context: SheetContext): Files {
   });
   return new Map([
     ['index.html', htmlBytes(sheet)],
-    ['head.css', new TextEncoder().encode(labelStyles(labelStocks, papers))],
+    ['head.css', new TextEncoder().encode(labelStyles(labelStocks))],
   ]);
 }

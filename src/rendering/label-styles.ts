@@ -1,16 +1,5 @@
-/** A sheet of labels, in mm. */
-export interface LabelLayout {
-  readonly id: string;
-  readonly paper: 'A4' | 'Letter';
-  readonly across: number;
-  readonly down: number;
-  readonly width: number;
-  readonly height: number;
-  readonly pitchAcross: number;
-  readonly pitchDown: number;
-  readonly left: number;
-  readonly top: number;
-}
+import type { LabelStock } from '../core/model/label-stock.ts';
+import { papers } from '../core/model/paper.ts';
 
 /**
  * Where the labels of each sheet lie, as the file beside the sheet: a page may hold no style. A page has no margins, so
@@ -18,14 +7,11 @@ export interface LabelLayout {
  *
  * @source CSS Paged Media Module Level 3, section 4 (named pages).
  */
-export function labelStyles(
-  stocks: readonly LabelLayout[],
-  papers: Readonly<Record<LabelLayout['paper'], { readonly width: number; readonly height: number }>>,
-): string {
+export function labelStyles(stocks: readonly LabelStock[]): string {
   const pages = Object.entries(papers).map(
     ([name, { width, height }]) => `@page ${name} { size: ${width}mm ${height}mm; margin: 0; }\n`,
   );
-  return [...pages, ...stocks.map((stock) => stockStyle(stock, papers[stock.paper]))].join('');
+  return [...pages, ...stocks.map(stockStyle)].join('');
 }
 
 /** From this height on, in mm, a label has room for all that is in a model. */
@@ -35,17 +21,15 @@ const low = 30;
 /** So much less than the paper: what is as large as the paper may already take a second one. */
 const hair = 0.3;
 
-function stockStyle(
-  { id, paper, across, width, height, pitchAcross, pitchDown, left, top }: LabelLayout,
-  { width: paperWidth, height: paperHeight }: { readonly width: number; readonly height: number },
-): string {
+function stockStyle(stock: LabelStock): string {
+  const { id, paper, across, width, height, pitchAcross, pitchDown, left, top } = stock;
   const gapAcross = round(pitchAcross - width);
   const gapDown = round(pitchDown - height);
   const small = height < roomy ? `[data-stock='${id}'] .label-made-of { display: none; }\n` : '';
   return `${small}[data-stock='${id}'] .label-page {
   page: ${paper};
-  inline-size: ${round(paperWidth - hair)}mm;
-  block-size: ${round(paperHeight - hair)}mm;
+  inline-size: ${round(papers[paper].width - hair)}mm;
+  block-size: ${round(papers[paper].height - hair)}mm;
   padding-block-start: calc(${top}mm + var(--nudge-down, 0mm));
   padding-inline-start: calc(${left}mm + var(--nudge-across, 0mm));
   grid-template-columns: repeat(${across}, ${width}mm);

@@ -1,3 +1,5 @@
+import { type Paper, papers } from '../core/model/paper.ts';
+
 /** What the margins of each printed page say. */
 export interface PageMargins {
   readonly title: string;
@@ -7,14 +9,14 @@ export interface PageMargins {
   /** "Page {page} of {pages}" */
   readonly page: string;
   /** Where it is known; else the reader's printer decides, and the style of the sheet takes either. */
-  readonly paper?: keyof typeof fields;
+  readonly paper?: Paper;
 }
 
 /** What leaves 182 by 255 mm on each paper, so that both have the same pages. */
-const fields = {
-  A4: { size: '210mm 297mm', margin: '21.2mm 13.9mm 20.6mm' },
-  Letter: { size: '215.9mm 279.4mm', margin: '12.4mm 16.8mm 11.8mm' },
-} as const;
+const margins: Readonly<Record<Paper, string>> = {
+  A4: '21.2mm 13.9mm 20.6mm',
+  Letter: '12.4mm 16.8mm 11.8mm',
+};
 
 /**
  * The style of a sheet's margins: title and batch above, program and page below, on every page. A file of its own,
@@ -23,13 +25,17 @@ const fields = {
  * @source CSS Paged Media Module Level 3, sections 5 (margin boxes) and 5.3 (page counters).
  */
 export function pageMargins({ title, batchNumber, program, page, paper }: PageMargins): string {
-  const field = paper && fields[paper];
   return `@page {
-${field ? `  size: ${field.size};\n  margin: ${field.margin};\n` : ''}  @top-left { content: ${quoted(title)}; }
+${paper ? sheetOf(paper) : ''}  @top-left { content: ${quoted(title)}; }
 ${batchNumber === undefined ? '' : `  @top-right { content: ${quoted(batchNumber)} " ______________"; }\n`}  @bottom-left { content: ${quoted(program)}; }
   @bottom-right { content: ${counted(page)}; }
 }
 `;
+}
+
+function sheetOf(paper: Paper): string {
+  const { width, height } = papers[paper];
+  return `  size: ${width}mm ${height}mm;\n  margin: ${margins[paper]};\n`;
 }
 
 /** "Page {page} of {pages}" -> `"Page " counter(page) " of " counter(pages)`. */

@@ -1,6 +1,8 @@
+import type { LabelStock } from '../core/model/label-stock.ts';
+import { exact } from '../core/quantity/exact.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { fill } from './fill.ts';
-import { type LabelStock, showStock } from './label-stock.ts';
+import { millimetreNumber } from './millimetres.ts';
 import { showCount } from './numbers.ts';
 import { type Shown, shown } from './shown.ts';
 import type { ShownLabel, ShownLabels } from './shown-sheets.ts';
@@ -27,4 +29,15 @@ export function showChoice(stock: LabelStock): {
   readonly count: string;
 } {
   return { id: stock.id, name: showStock(stock), count: String(stock.across * stock.down) };
+}
+
+/** "3 × 7 of 63.5 × 38.1 mm on A4" */
+function showStock({ across, down, width, height, paper }: LabelStock): string {
+  return fill(sheetWords.labels.stockSay, {
+    across: showCount(across),
+    down: showCount(down),
+    width: millimetreNumber(exact(String(width))),
+    height: millimetreNumber(exact(String(height))),
+    paper,
+  });
 }

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
+import type { Paper } from '../../src/core/model/paper.ts';
 import { inChromium } from './chromium.ts';
 import { kindsOfPage, publishedDemo } from './published.ts';
 
@@ -41,7 +42,7 @@ await inChromium('printed cutting plans', (browser) => {
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   /** Printed as a browser prints by itself: no backgrounds, and a reader who likes it dark. */
-  async function print(path: string, format: 'A4' | 'Letter', name = 'sheet'): Promise<string> {
+  async function print(path: string, format: Paper, name = 'sheet'): Promise<string> {
     const context = await browser().newContext({ colorScheme: 'dark' });
     const page = await context.newPage();
     await page.goto(demo.address(path));

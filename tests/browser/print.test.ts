@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import jsQR from 'jsqr';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { labelStocks } from '../../src/showing/label-stock.ts';
+import { labelStocks } from '../../src/core/model/label-stock.ts';
 import { inChromium } from './chromium.ts';
 import { type Drawn, type Pdf, type PdfPage, bare } from './pdf.ts';
 import { type Raster, inkOf, papers, poppler, printer, rastersIn } from './printer.ts';

@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll } from 'vitest';
+import type { Paper } from '../../src/core/model/paper.ts';
 import { type Pdf, readPdf } from './pdf.ts';
 
-export type Paper = 'A4' | 'Letter';
 export const papers: readonly Paper[] = ['A4', 'Letter'];
 
 interface Printing {

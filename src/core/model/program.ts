@@ -1,4 +1,5 @@
 import type { ZoneTable } from '../time/zone.ts';
+import type { Paper } from './paper.ts';
 import type { Duration, IsoDate, Money, Rational } from './values.ts';
 
 /** The people whose workspace this is: their money, hours, rooms and rules. Read from `program.yaml`. */
@@ -17,7 +18,7 @@ export interface Program {
   /** Units of `currency` for one unit of another, with the day of the rate. */
   readonly exchange: Readonly<Record<string, { readonly rate: Rational; readonly on: IsoDate }>>;
   readonly units: 'metric' | 'US' | 'both';
-  readonly paper: 'A4' | 'Letter';
+  readonly paper: Paper;
   readonly work: WorkingHours;
   /** At least 1. */
   readonly builders: number;

@@ -1,13 +1,9 @@
-import { sheetWords } from '../words/sheets.ts';
-import { exact } from '../core/quantity/exact.ts';
-import { fill } from './fill.ts';
-import { millimetreNumber } from './millimetres.ts';
-import { showCount } from './numbers.ts';
+import { type Paper, papers } from './paper.ts';
 
 /** A sheet of labels, in mm. The pitch is from the edge of one label to the same edge of the next. */
 export interface LabelStock {
   readonly id: string;
-  readonly paper: 'A4' | 'Letter';
+  readonly paper: Paper;
   readonly across: number;
   readonly down: number;
   readonly width: number;
@@ -17,12 +13,6 @@ export interface LabelStock {
   readonly left: number;
   readonly top: number;
 }
-
-/** ISO 216; ANSI/ASME Y14.1 (from memory). */
-export const papers = {
-  A4: { width: 210, height: 297 },
-  Letter: { width: 215.9, height: 279.4 },
-} as const;
 
 /**
  * The usual sheets of labels, the most usual of each paper first. Common practice, no source; the margins follow: what
@@ -39,12 +29,7 @@ export const labelStocks: readonly LabelStock[] = [
 
 type Pair = readonly [across: number, down: number];
 
-function stock(
-  paper: LabelStock['paper'],
-  [across, down]: Pair,
-  [width, height]: Pair,
-  gap: Pair,
-): LabelStock {
+function stock(paper: Paper, [across, down]: Pair, [width, height]: Pair, gap: Pair): LabelStock {
   const [pitchAcross, pitchDown] = [width + gap[0], height + gap[1]];
   const [allAcross, allDown] = [across * pitchAcross - gap[0], down * pitchDown - gap[1]];
   return {
@@ -64,15 +49,4 @@ function stock(
 /** To a thousandth of a millimetre, so that sums of decimals end. */
 function tidy(length: number): number {
   return Math.round(length * 1000) / 1000;
-}
-
-/** "3 × 7 of 63.5 × 38.1 mm on A4" */
-export function showStock({ across, down, width, height, paper }: LabelStock): string {
-  return fill(sheetWords.labels.stockSay, {
-    across: showCount(across),
-    down: showCount(down),
-    width: millimetreNumber(exact(String(width))),
-    height: millimetreNumber(exact(String(height))),
-    paper,
-  });
 }
