@@ -8,12 +8,11 @@ import { firstAtOnce } from '../rendering/figures.ts';
 import { htmlBytes } from '../rendering/html.ts';
 import { moduleOrder } from '../showing/figures/module-order.ts';
 import { drawOrder } from '../showing/module/draw-order.ts';
-import { showModule } from '../showing/module/show-module.ts';
+import type { ShownModule } from '../showing/module/show-module.ts';
 import { modulePage } from '../../templates/module-page.tsx';
 import { modulesPage } from '../../templates/modules-page.tsx';
 import type { ModuleContext } from './module-context.ts';
 import { moduleJsonLd } from './module-data.ts';
-import { type ShownModuleParts, showModuleParts } from './module-parts.ts';
 import { renderModuleProse, shownTo } from './module-prose.ts';
 import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
 import { freeName, rootFrom, safeFileName } from './paths.ts';
@@ -37,8 +36,8 @@ function listPage(modules: readonly PlannedModule[], { site, workspace }: Module
   const written = modules.map(({ module }) => module);
   return modulesPage({
     site,
-    modules: modules.map(({ module, guides }) => ({
-      module: showModule(module),
+    modules: modules.map(({ module, guides, shown }) => ({
+      module: shown.module,
       href: `${module.id}/index.html`,
       after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `${id}/index.html` })),
       models: guides.map(({ line, folder }) => ({
@@ -57,18 +56,17 @@ function modulesBefore({ after }: Module, { modules }: Workspace): readonly Modu
 }
 
 function filesOf(planned: PlannedModule, context: ModuleContext): Files {
-  const { site, workspace, edition } = context;
-  const parts = showModuleParts(planned, workspace);
-  const isForStaff = edition === 'staff';
+  const { shown } = planned;
+  const isForStaff = context.edition === 'staff';
   return new Map([
-    ...traineeFiles(planned, parts, context),
-    ...moduleSheetFiles(parts, moduleSheetIds(parts, isForStaff), site),
-    ...(isForStaff ? sessionFiles(planned, parts, context) : []),
+    ...traineeFiles(planned, context),
+    ...moduleSheetFiles(shown, moduleSheetIds(shown, isForStaff), context.site),
+    ...(isForStaff ? sessionFiles(planned, context) : []),
   ]);
 }
 
-function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {
-  const { module, folder, guides } = planned;
+function traineeFiles(planned: PlannedModule, context: ModuleContext): Files {
+  const { module, folder, guides, shown } = planned;
   const { site, workspace, read, edition } = context;
   const root = rootFrom(folder);
   const pictures = picturesOf({ folder, of: shownTo('all', module) }, context.pictures);
@@ -77,10 +75,10 @@ function traineeFiles(planned: PlannedModule, parts: ShownModuleParts, context: 
   const page = modulePage({
     site,
     root,
-    module: withNames(parts.module, module, beside),
-    day: parts.day,
-    room: parts.room,
-    models: guides.map(({ folder }, i) => ({ ...parts.models[i]!, href: `${root}${folder}/index.html` })),
+    module: withNames(shown.module, module, beside),
+    day: shown.day,
+    room: shown.room,
+    models: guides.map(({ folder }, i) => ({ ...shown.models[i]!, href: `${root}${folder}/index.html` })),
     after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `../${id}/index.html` })),
     sections: prose.all,
     handOut: 'hand-out/index.html',
@@ -112,11 +110,7 @@ function filesBeside({ id, prepare, scoring }: Module, { files }: ReadWorkspace)
   return new Map(there);
 }
 
-function withNames(
-  shown: ReturnType<typeof showModule>,
-  { prepare }: Module,
-  beside: Beside,
-): ReturnType<typeof showModule> {
+function withNames(shown: ShownModule, { prepare }: Module, beside: Beside): ShownModule {
   const named = shown.prepare.map((item, i) => {
     const [file, text] = [prepare[i]!.what, prepare[i]!.text].map((name) => beside.get(name ?? '')?.name);
     return { ...item, ...(file ? { file } : {}), ...(text ? { text } : {}) };

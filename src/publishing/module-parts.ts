@@ -1,4 +1,6 @@
+import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
+import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
 import type { SessionTime } from '../core/plan/cohort/session-question.ts';
 import { deferral } from '../showing/deferral.ts';
 import { type ShownMatrix, showMatrix } from '../showing/module/show-matrix.ts';
@@ -10,7 +12,19 @@ import { type ShownLife, showLives } from '../showing/session/show-lives.ts';
 import { showSession } from '../showing/session/show-session.ts';
 import type { ShownSession } from '../showing/session/shown-session.ts';
 import type { Shown, ShownPlan } from '../showing/shown.ts';
-import type { PlannedModule } from './planned-modules.ts';
+import type { PlannedGuide } from './planned-guides.ts';
+
+/** A module with the people of a session, and the guides whose models they practise on. */
+export interface ModuleToShow {
+  readonly module: Module;
+  /** From the edition's folder: `modules/knots-and-stitches`. */
+  readonly folder: string;
+  readonly cohort: CohortPlan;
+  /** All its models in one plan; absent where it needs none. */
+  readonly plan?: ShownPlan;
+  /** Each once, in the order of the stations. */
+  readonly guides: readonly PlannedGuide[];
+}
 
 /** A module as finished text, in parts: `session`, `lives`, `teaching` and `matrix` are for staff. */
 export interface ShownModuleParts {
@@ -32,11 +46,10 @@ export interface ShownModuleParts {
 
 /** @param time  When the session is, as far as that is known. */
 export function showModuleParts(
-  planned: PlannedModule,
+  { module, folder, cohort, guides, plan }: ModuleToShow,
   workspace: Workspace,
   time: SessionTime = {},
 ): ShownModuleParts {
-  const { module, folder, cohort, guides, plan } = planned;
   return {
     folder,
     module: showModule(module),

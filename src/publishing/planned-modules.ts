@@ -3,23 +3,15 @@ import { moduleDepths } from '../core/model/module-depths.ts';
 import { usualLevel } from '../core/model/plan-at.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { IsoDate } from '../core/model/values.ts';
-import type { CohortPlan } from '../core/plan/cohort/cohort.ts';
 import { sessionQuestion } from '../core/plan/cohort/session-question.ts';
 import { makePlan } from '../core/plan/plan.ts';
 import { showPlan } from '../showing/show-plan.ts';
-import type { ShownPlan } from '../showing/shown.ts';
+import { type ModuleToShow, type ShownModuleParts, showModuleParts } from './module-parts.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 
-/** A module with what its own people take, and the guides whose models they practise on. */
-export interface PlannedModule {
-  readonly module: Module;
-  /** From the edition's folder: `modules/knots-and-stitches`. */
-  readonly folder: string;
-  readonly cohort: CohortPlan;
-  /** All its models in one plan; absent where it needs none. */
-  readonly plan?: ShownPlan;
-  /** Each once, in the order of the stations. */
-  readonly guides: readonly PlannedGuide[];
+/** A module with what its own people take, and all of it as finished text. */
+export interface PlannedModule extends ModuleToShow {
+  readonly shown: ShownModuleParts;
 }
 
 /** Every module, each behind those that come before it; else by title. */
@@ -31,13 +23,14 @@ export function planModules(
   return inTeachingOrder(Object.values(workspace.modules)).map((module) => {
     const { cohort, demand, settings } = sessionQuestion(module, workspace, {}, { today });
     const plan = demand.length === 0 ? undefined : makePlan(workspace, demand, settings);
-    return {
+    const planned: ModuleToShow = {
       module,
       folder: `modules/${module.id}`,
       cohort,
       ...(plan && !('refused' in plan) ? { plan: showPlan(plan, workspace) } : {}),
       guides: guidesOf(module, workspace, guides),
     };
+    return { ...planned, shown: showModuleParts(planned, workspace) };
   });
 }
 

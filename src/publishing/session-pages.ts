@@ -4,7 +4,6 @@ import { capital, fill, inWords } from '../showing/fill.ts';
 import { teachingWords } from '../words/teaching.ts';
 import { sessionPage } from '../../templates/module-session-page.tsx';
 import type { ModuleContext } from './module-context.ts';
-import type { ShownModuleParts } from './module-parts.ts';
 import { renderModuleProse, shownTo } from './module-prose.ts';
 import { sessionDataFiles, sessionDataLinks } from './module-data.ts';
 import { moduleSheetIds } from './module-sheets.ts';
@@ -15,14 +14,14 @@ import { picturesOf } from './published-pictures.ts';
 import type { Files } from './files.ts';
 
 /** What instructors need to run a module, by path below its folder. For the staff edition alone. */
-export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, context: ModuleContext): Files {
-  const { module, folder, cohort } = planned;
+export function sessionFiles(planned: PlannedModule, context: ModuleContext): Files {
+  const { module, folder, cohort, shown } = planned;
   const { site, workspace, read, today } = context;
   const pictures = picturesOf({ folder, of: shownTo('staff', module) }, context.pictures);
   const prose = renderModuleProse(module, read.moduleDocuments[module.id]!, workspace, pictures, '../');
   const data = sessionDataFiles(planned, workspace);
   const page = sessionPage({
-    ...parts,
+    ...shown,
     site,
     root: rootFrom(`${folder}/session`),
     sections: prose.staff,
@@ -36,7 +35,7 @@ export function sessionFiles(planned: PlannedModule, parts: ShownModuleParts, co
       })),
       instructors: cohort.instructors.there === undefined ? '' : String(cohort.instructors.there),
     },
-    sheets: moduleSheetIds(parts, true).map((id) => ({
+    sheets: moduleSheetIds(shown, true).map((id) => ({
       name: teachingWords.sheets[id],
       href: `../${id}/index.html`,
     })),
