@@ -2,6 +2,7 @@ import { plannerWords as words } from '../src/words/planner.ts';
 import type { Content, Markup } from './page.tsx';
 import { choice, stepper, written } from './planner-fields.tsx';
 import { said } from './place.ts';
+import { settingsPanel } from './settings-panel.tsx';
 
 /** What the panel begins with: the settings of the published page, each as it stands in an address. */
 export interface PlannerView {
@@ -29,48 +30,36 @@ interface Named {
  * setting has in an address. Shown where scripts run.
  */
 export function guidePlanner(view: PlannerView): Markup {
-  return (
-    <section
-      class="planner"
-      aria-labelledby="planner-head"
-      data-planner={view.guide}
-      data-level={view.level}
-      data-file={view.data}
-    >
-      <form class="wrap" autocomplete="off" novalidate>
-        <div class="planner-head">
-          <h2 id="planner-head">{words.heading}</h2>
-          <p class="remark">{words.says}</p>
-        </div>
-        <div class="planner-body">
-          <div class="planner-row">
-            {stepper('batch', words.batch, view.batch, words.batchHelp)}
-            {stepper('builders', words.builders, view.builders, words.buildersHelp)}
-            {times()}
-            {choice('units', words.units, view.units, Object.entries(words.allUnits))}
-          </div>
-          <p class="planner-says" role="status" />
-          <p class="planner-working" hidden>
-            {words.working}
-          </p>
-          <div class="planner-foot">
-            <details class="planner-more">
-              <summary>{words.other}</summary>
-              {more(view)}
-            </details>
-            <p class="planner-acts">
-              <button type="button" data-reset="" disabled>
-                {words.reset}
-              </button>
-              <button type="button" data-copy="">
-                {words.copy}
-              </button>
-            </p>
-          </div>
-        </div>
-      </form>
-    </section>
-  );
+  return settingsPanel({
+    id: 'planner-head',
+    heading: words.heading,
+    says: words.says,
+    data: { 'data-planner': view.guide, 'data-level': view.level, 'data-file': view.data },
+    fields: (
+      <>
+        {stepper('batch', words.batch, view.batch, words.batchHelp)}
+        {stepper('builders', words.builders, view.builders, words.buildersHelp)}
+        {times()}
+        {choice('units', words.units, view.units, Object.entries(words.allUnits))}
+      </>
+    ),
+    working: (
+      <p class="planner-working" hidden>
+        {words.working}
+      </p>
+    ),
+    more: (
+      <details class="planner-more">
+        <summary>{words.other}</summary>
+        {more(view)}
+      </details>
+    ),
+    acts: (
+      <button type="button" data-copy="">
+        {words.copy}
+      </button>
+    ),
+  });
 }
 
 /** The reference week, or a day: a field for it comes with the choice, and goes with it. */
