@@ -9,6 +9,10 @@ export const namedTexts = z.record(z.string(), text);
 /** A text, a list or keys: a reader of its own decides, because a union here would give useless messages. */
 export const open = z.custom<Raw>();
 
+/** Lists that many write as they speak: "Mon-Fri", "12". The advice is what they meant, in full. */
+export const spoken = z.registry<{ readonly of: 'days' | 'people' }>();
+export const days = z.array(text).register(spoken, { of: 'days' });
+
 /** The kind of a value that may be left out. */
 export const unwrapped = (schema: z.ZodType): z.ZodType =>
   schema instanceof z.ZodOptional ? unwrapped(schema.unwrap() as z.ZodType) : schema;

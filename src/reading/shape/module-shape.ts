@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { namedTexts, text, texts } from './kinds.ts';
+import { namedTexts, spoken, text, texts } from './kinds.ts';
 import { reviewedShape } from './reviewed-shape.ts';
 
 const objective = z.strictObject({
@@ -24,7 +24,7 @@ const people = z.strictObject({ id: text, count: text, as: texts.optional() });
 const cohort = z.strictObject({
   ratio: text.optional(),
   group: text.optional(),
-  people: z.array(people),
+  people: z.array(people).register(spoken, { of: 'people' }),
   instructors: text.optional(),
 });
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { namedTexts, open, text, texts } from './kinds.ts';
+import { days, namedTexts, open, text, texts } from './kinds.ts';
 
 /** The keys of `program.yaml`. */
 export const programShape = z.strictObject({
@@ -11,7 +11,7 @@ export const programShape = z.strictObject({
   units: text.optional(),
   paper: text.optional(),
   work: z
-    .strictObject({ days: texts.optional(), hours: open.optional(), closed: texts.optional() })
+    .strictObject({ days: days.optional(), hours: open.optional(), closed: texts.optional() })
     .optional(),
   builders: text.optional(),
   labour: text.optional(),

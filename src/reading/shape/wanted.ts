@@ -1,10 +1,9 @@
 import { z } from 'zod';
 import type { Fault } from '../report.ts';
-import type { Path } from '../sheet/sheet.ts';
 import type { Written } from '../sheet/written.ts';
 import { daysFromTo } from '../values/hours.ts';
 import { isId } from '../values/plain-words.ts';
-import { unwrapped } from './kinds.ts';
+import { spoken, unwrapped } from './kinds.ts';
 
 /** How a `wrong-kind` goes on. */
 type Wanted = Omit<Fault, 'code'>;
@@ -21,23 +20,29 @@ export function wanted(issue: z.core.$ZodIssue, schema: z.ZodType, at: Written<u
 function listWanted(schema: z.ZodType, at: Written<unknown>): Wanted {
   const element = schema instanceof z.ZodArray ? unwrapped(schema.element as z.ZodType) : schema;
   const text = typeof at.value === 'string' ? at.value.trim() : '';
-  if (element instanceof z.ZodObject) return rowsWanted(element, at.path, text);
+  const asSpoken = spoken.get(schema);
+  const understood = asSpoken && asWritten[asSpoken.of](text);
+  if (understood) return understood;
+  if (element instanceof z.ZodObject) return { variant: 'rows', facts: keysToWrite(element, text) };
   if (/^(none|no|nothing)$/i.test(text)) return { variant: 'none', facts: {} };
-  const days = at.path.at(-1) === 'days' ? daysFromTo(text) : undefined;
-  if (days) return { variant: 'days', facts: { days } };
   if (!/[^\p{L}\p{N} .-]/u.test(text) || text.split(/,\s*/).every(isId))
     return { variant: 'list', facts: {} };
   return { variant: 'sentences', facts: { sentence: inOneLine(text) } };
 }
 
-/** Who comes to a session is asked for in full: a number alone is what people write first. */
-function rowsWanted(element: z.ZodObject, path: Path, text: string): Wanted {
-  const count = /^\d+/.exec(text)?.[0] ?? '…';
-  const isOfCohort = path.join('/') === 'cohort/people';
-  return isOfCohort
-    ? { variant: 'people', facts: { count } }
-    : { variant: 'rows', facts: keysToWrite(element, text) };
-}
+/** How to write what somebody wrote as they speak, where that can be understood. */
+const asWritten = {
+  /** "Mon-Fri" */
+  days: (text: string): Wanted | undefined => {
+    const days = daysFromTo(text);
+    return days ? { variant: 'days', facts: { days } } : undefined;
+  },
+  /** Who comes to a session is asked for in full: a number alone is what people write first. */
+  people: (text: string): Wanted => ({
+    variant: 'people',
+    facts: { count: /^\d+/.exec(text)?.[0] ?? '…' },
+  }),
+};
 
 /** Keys of a record: of a row of a list, or under a key. */
 function keysWanted(schema: z.ZodType, at: Written<unknown>): Wanted {
