@@ -7,8 +7,9 @@ import { fault, withNear } from './fault.ts';
 import type { OptionName, ValueName, Values } from './options.ts';
 import { flags, readerOf, repeatable } from './options.ts';
 
-/** A call taken apart: what its options say, the words that are none, and all that is wrong with it. */
+/** A call taken apart: its command, what its options say, the words that are none, and all that is wrong with it. */
 export interface Call {
+  readonly command: CommandName;
   readonly values: Values;
   readonly words: readonly string[];
   readonly faults: readonly Fault[];
@@ -43,6 +44,7 @@ export function readArguments(
   const given = inOne(tokens.filter((token) => token.kind === 'option') as readonly OptionToken[]);
   const read = given.map((token) => readOption(command, token, known));
   return {
+    command,
     values: Object.fromEntries(read.flatMap(({ value }) => value ?? [])) as Values,
     words: tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : [])),
     faults: [...read.flatMap(({ found }) => found ?? []), ...repeated(given)],

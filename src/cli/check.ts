@@ -20,10 +20,10 @@ export const check: Command = {
   name: 'check',
   options: ['format', 'today', 'workspace'],
   run: async (call, world) => {
-    const found = findWorkspace(call, world, { takesWord: true, command: 'check' });
+    const found = findWorkspace(call, world, { takesWord: true });
     const today = todayOf(call, world);
-    if ('faults' in found) return sayFaults(world, found.faults, 'check');
-    if (typeof today !== 'string') return sayFaults(world, [today], 'check');
+    if ('faults' in found) return sayFaults(world, found.faults, call.command);
+    if (typeof today !== 'string') return sayFaults(world, [today], call.command);
     const progress = progressOn(world);
     progress.say(outcomeWords.checking);
     const read = await readWorkspace(found.folder);

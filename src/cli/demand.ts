@@ -1,3 +1,4 @@
+import { given } from '../core/given.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
 import type { DemandLine } from '../core/plan/demand.ts';
@@ -15,12 +16,7 @@ export function readDemand(text: string, batch: number | undefined): DemandLine 
     return fault('batch-twice', { text, batch: String(batch) });
   const wanted = written === undefined ? batch : readBatch(written);
   if (written !== undefined && wanted === undefined) return fault('demand-number', { text });
-  return {
-    guide: guide!,
-    ...(level === undefined ? {} : { level }),
-    ...(part === undefined ? {} : { part }),
-    ...(wanted === undefined ? {} : { wanted }),
-  };
+  return given<DemandLine>({ guide: guide!, level, part, wanted });
 }
 
 export function isFault(line: DemandLine | Fault): line is Fault {

@@ -13,9 +13,9 @@ export type FolderFound = { readonly folder: string } | { readonly faults: reado
  * upwards from the current folder.
  */
 export function findWorkspace(
-  { values, words }: Call,
+  { command, values, words }: Call,
   world: World,
-  { takesWord, command }: { readonly takesWord: boolean; readonly command: string },
+  { takesWord }: { readonly takesWord: boolean },
 ): FolderFound {
   const [word, ...more] = takesWord ? words : [];
   if (more.length > 0)

@@ -2,6 +2,7 @@ import { given } from '../core/given.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
 import type { OwnSettings } from '../core/plan/own/own-settings.ts';
+import type { PageData } from '../core/plan/own/page-data.ts';
 import { workspaceOf } from '../core/plan/own/workspace-of.ts';
 import type { Plan } from '../core/plan/result.ts';
 import { addressOf } from '../exports/plan-address.ts';
@@ -35,5 +36,5 @@ export function planQuery(
     paper,
     stock: own.length === 0 ? undefined : Object.fromEntries(own),
   });
-  return addressOf(settings, given({ guide, level, today, workspace }));
+  return addressOf(settings, given<PageData>({ guide, level, today, workspace }));
 }

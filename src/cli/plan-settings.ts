@@ -1,3 +1,4 @@
+import { given } from '../core/given.ts';
 import type { IsoDate } from '../core/model/values.ts';
 import type { PlanSettings } from '../core/plan/demand.ts';
 import type { StockRead } from '../reading/stock.ts';
@@ -20,18 +21,9 @@ export function faultsOfSettings(values: Values): readonly Fault[] {
 
 /** What a call sets of a plan; the rest is as the program has it. */
 export function settingsOf(values: Values, today: IsoDate, { stock, finished }: StockRead): PlanSettings {
-  const { builders, spares, start, effort, margin } = values;
-  const [readyBy, goodUntil] = [values['ready-by'], values['good-until']];
-  return {
-    today,
-    stock,
-    finished,
-    ...(builders === undefined ? {} : { builders }),
-    ...(spares === undefined ? {} : { spares }),
-    ...(start === undefined ? {} : { start }),
-    ...(readyBy === undefined ? {} : { readyBy }),
-    ...(margin === undefined ? {} : { margin }),
-    ...(goodUntil === undefined ? {} : { goodUntil }),
-    ...(effort === undefined ? {} : { effort }),
-  };
+  const { builders, spares, start, 'ready-by': readyBy, margin, 'good-until': goodUntil, effort } = values;
+  return given<PlanSettings>({
+    ...{ today, stock, finished },
+    ...{ builders, spares, start, readyBy, margin, goodUntil, effort },
+  });
 }

@@ -40,7 +40,7 @@ export const plan: Command = {
     'workspace',
   ],
   run: async (call, world) => {
-    const asked = await ask('plan', call, world);
+    const asked = await ask(call, world);
     return 'status' in asked ? asked.status : answer(asked, call, world);
   },
 };

@@ -53,7 +53,7 @@ export const print: Command = {
   run: async (call, world) => {
     const chromium = findChromium(world);
     if (chromium === undefined) return sayNoBrowser(world);
-    const asked = await ask('print', call, world);
+    const asked = await ask(call, world);
     return 'status' in asked ? asked.status : printAsked(asked, chromium, call, world);
   },
 };
@@ -72,7 +72,7 @@ async function printAsked(asked: Asked, chromium: string, call: Call, world: Wor
   progress.done();
   if ('refused' in made) return refuse([...asked.findings, ...made.refused], call, world);
   sayFindings(asked.findings, call, world);
-  if (made.sheets.length === 0) return sayNoSheets(asked, call.values.sheets ?? [], world);
+  if (made.sheets.length === 0) return sayNoSheets(asked, call, world);
   const out = resolve(world.folder, call.values.out ?? 'sheets');
   const status = await inFolderOfItsOwn((folder) =>
     printInto(folder, made, { chromium, progress, out }, world),
@@ -113,10 +113,11 @@ function plansOf(
   return refused.length > 0 ? { refused } : made.flatMap((plan) => ('refused' in plan ? [] : plan));
 }
 
-function sayNoSheets({ question }: Asked, wanted: readonly string[], world: World): ExitStatus {
+function sayNoSheets({ question }: Asked, { command, values }: Call, world: World): ExitStatus {
   const { demand, session } = question;
   const guides = session?.module.id ?? listed([...new Set(demand.map(({ guide }) => guide))]);
-  return sayFaults(world, [fault('no-such-sheet', { guides, sheets: listed(wanted) })], 'print');
+  const facts = { guides, sheets: listed(values.sheets ?? []) };
+  return sayFaults(world, [fault('no-such-sheet', facts)], command);
 }
 
 interface Printer {

@@ -20,14 +20,14 @@ export const publish: Command = {
   name: 'publish',
   options: ['edition', 'out', 'today', 'workspace'],
   run: async (call, world) => {
-    const found = findWorkspace(call, world, { takesWord: true, command: 'publish' });
+    const found = findWorkspace(call, world, { takesWord: true });
     const today = todayOf(call, world);
-    if ('faults' in found) return sayFaults(world, found.faults, 'publish');
-    if (typeof today !== 'string') return sayFaults(world, [today], 'publish');
+    if ('faults' in found) return sayFaults(world, found.faults, call.command);
+    if (typeof today !== 'string') return sayFaults(world, [today], call.command);
     const among = amongContent(found.folder, outOf(call, world));
     if (among) {
       const facts = { folder: call.values.out ?? '', kind: among };
-      return sayFaults(world, [fault('out-among-content', facts)], 'publish');
+      return sayFaults(world, [fault('out-among-content', facts)], call.command);
     }
     return publishFrom(found.folder, today, call, world);
   },

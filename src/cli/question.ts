@@ -11,7 +11,6 @@ import { showDiagnostic } from '../showing/diagnostic.ts';
 import { fill, listed } from '../showing/fill.ts';
 import { outcomeWords } from '../words/outcomes.ts';
 import type { Call } from './arguments.ts';
-import type { CommandName } from './command.ts';
 import { concerning } from './concerning.ts';
 import { faultsOfDemand, isFault, readDemand } from './demand.ts';
 import { type Fault, sayFaults } from './fault.ts';
@@ -42,13 +41,9 @@ export interface Asked {
 }
 
 /** What a call asks a plan for, its guides checked; or, everything said already, with what status it ends. */
-export async function ask(
-  command: CommandName,
-  call: Call,
-  world: World,
-): Promise<Asked | { readonly status: ExitStatus }> {
+export async function ask(call: Call, world: World): Promise<Asked | { readonly status: ExitStatus }> {
   const lines = call.words.map((word) => readDemand(word, call.values.batch));
-  const found = findWorkspace(call, world, { takesWord: false, command });
+  const found = findWorkspace(call, world, { takesWord: false });
   const today = todayOf(call, world);
   const faults: readonly Fault[] = [
     ...lines.filter(isFault),
@@ -57,16 +52,15 @@ export async function ask(
     ...(typeof today === 'string' ? [] : [today]),
   ];
   if (faults.length > 0 || 'faults' in found || typeof today !== 'string')
-    return { status: sayFaults(world, faults, command) };
+    return { status: sayFaults(world, faults, call.command) };
   const demand = lines.flatMap((line) => (isFault(line) ? [] : [line]));
-  return askIn(found.folder, demand, today, command, call, world);
+  return askIn(found.folder, demand, today, call, world);
 }
 
 async function askIn(
   folder: string,
   demand: readonly DemandLine[],
   today: IsoDate,
-  command: CommandName,
   call: Call,
   world: World,
 ): Promise<Asked | { readonly status: ExitStatus }> {
@@ -74,7 +68,7 @@ async function askIn(
   const { workspace, unread } = read;
   const module = workspace && moduleNamed(demand, workspace.modules, unread);
   const faults = workspace ? faultsOf(module, demand, call, read, workspace) : [];
-  if (faults.length > 0) return { status: sayFaults(world, faults, command) };
+  if (faults.length > 0) return { status: sayFaults(world, faults, call.command) };
   const named = module === undefined ? demand.map(({ guide }) => guide) : guidesOf(module, workspace);
   const guides = [...new Set(named)];
   const findings = concerning(guides, check(read, { today, compared: guides }), workspace, module);
@@ -84,7 +78,7 @@ async function askIn(
     return { status: 1 };
   }
   const stock = await stockOf(call.values, workspace, world);
-  if ('fault' in stock) return { status: sayFaults(world, [stock.fault], command) };
+  if ('fault' in stock) return { status: sayFaults(world, [stock.fault], call.command) };
   if ('refused' in stock) return { status: refuse([...findings, ...stock.refused], call, world) };
   const asked = inUnits(workspace, call.values.units);
   const settings = settingsOf(call.values, today, stock);

@@ -41,7 +41,7 @@ async function obey(command: Command, args: readonly string[], world: World): Pr
   const options = [...command.options, ...ofAll];
   const call = readArguments(command.name, args, options);
   if (call.values.help) return say(world, helpOf(command.name, options), 0);
-  return call.faults.length > 0 ? sayFaults(world, call.faults, command.name) : command.run(call, world);
+  return call.faults.length > 0 ? sayFaults(world, call.faults, call.command) : command.run(call, world);
 }
 
 function help([name]: readonly string[], world: World): ExitStatus {

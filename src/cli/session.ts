@@ -1,7 +1,8 @@
+import { given } from '../core/given.ts';
 import type { Module } from '../core/model/module.ts';
 import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
-import { type CohortPlan, groupsOf, peopleOf } from '../core/plan/cohort/cohort.ts';
+import { type CohortPlan, type CohortSettings, groupsOf, peopleOf } from '../core/plan/cohort/cohort.ts';
 import { practises } from '../core/plan/cohort/model-needs.ts';
 import {
   saysTime,
@@ -98,7 +99,7 @@ export function askedOfModule(
   readonly demand: readonly DemandLine[];
   readonly settings: PlanSettings;
 } {
-  const given = { ...(people ? { people } : {}), ...(instructors === undefined ? {} : { instructors }) };
-  const { cohort, ...asked } = sessionQuestion(module, workspace, given, settings);
+  const own = given<CohortSettings>({ people, instructors });
+  const { cohort, ...asked } = sessionQuestion(module, workspace, own, settings);
   return { session: { module, cohort, time: sessionTime(settings, workspace.program) }, ...asked };
 }

@@ -1,3 +1,4 @@
+import { given } from '../../core/given.ts';
 import { readHeads } from '../../core/plan/cohort/read-people.ts';
 import { wallMinute } from '../../core/plan/time/moment.ts';
 import type { OwnSession } from './answer.ts';
@@ -21,12 +22,5 @@ export function readFields(query: URLSearchParams): FieldsReading {
     else if (name === 'ready-by' && wallMinute(text) !== undefined) readyBy = text;
     else wrong.push(name);
   }
-  return {
-    own: {
-      people,
-      ...(instructors === undefined ? {} : { instructors }),
-      ...(readyBy === undefined ? {} : { readyBy }),
-    },
-    wrong,
-  };
+  return { own: given<OwnSession>({ people, instructors, readyBy }), wrong };
 }
