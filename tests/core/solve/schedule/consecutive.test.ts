@@ -155,13 +155,13 @@ describe('jobs that are alike change places', () => {
   });
   it('but not where somebody would change task more often', () => {
     // Melt and, at once, pour gel (0, 1) or wax (2, 3); more gel (4) and more wax (5). Which melt comes first is all one,
-    // but what is poured then is not.
-    const problem = tens(6, 1, {
-      kinds: [0, 1, 0, 2, 1, 2],
+    // but what is poured then is not. Two covers (6, 7) are free.
+    const problem = tens(8, 1, {
+      kinds: [0, 1, 0, 2, 1, 2, 3, 3],
       lags: [after(0, 1), [1, 0, 0, 'start', 'end'], after(2, 3), [3, 2, 0, 'start', 'end']],
     });
-    const starts = [30, 40, 0, 10, 50, 20];
-    expect(changed(problem, starts)).toEqual(starts);
+    const work = [30, 40, 0, 10, 50, 20];
+    expect(changed(problem, [...work, 70, 60])).toEqual([...work, 60, 70]);
   });
 
   // Four cut by two builders, and each glued 20 min after its cut has begun: no cut may move without its glue.
@@ -173,14 +173,19 @@ describe('jobs that are alike change places', () => {
     expect(changed(glued, [10, 0, 0, 10, 30, 20, 20, 30])).toEqual([0, 10, 0, 10, 20, 30, 20, 30]);
   });
   it('in one step at least, where another cannot', () => {
-    // the glue of 1 must be done by 30, so that the cuts stay; the four trims are free
-    const problem = tens(12, 2, {
-      kinds: [0, 0, 0, 0, 1, 1, 1, 1, 2, 2, 2, 2],
-      lags: glued.lags,
-      deadlines: [never, 10, 10, never, never, 30, 30, ...Array.from({ length: 5 }, () => never)],
-    });
-    const cutsAndGlues = [10, 0, 0, 10, 30, 20, 20, 30];
-    expect(changed(problem, [...cutsAndGlues, 50, 40, 40, 50])).toEqual([...cutsAndGlues, 40, 50, 40, 50]);
+    // cuts 1 and 2 must be done by 10 and their glues by 30, so that all these stay; the four trims are free, or the
+    // second must be done by 50
+    const work = [10, 0, 0, 10, 30, 20, 20, 30];
+    const trims = (second: number): readonly number[] => {
+      const kinds = [...glued.kinds!, 2, 2, 2, 2];
+      const deadlines = [never, 10, 10, never, never, 30, 30, never, never, second, never, never];
+      const problem = tens(12, 2, { kinds, lags: glued.lags, deadlines });
+      const starts = changed(problem, [...work, 50, 40, 40, 50]);
+      expect(starts.slice(0, 8)).toEqual(work);
+      return starts.slice(8);
+    };
+    expect(trims(never)).toEqual([40, 50, 40, 50]);
+    expect(trims(50)).toEqual([40, 40, 50, 50]);
   });
   it('where a wait goes with the work before it', () => {
     // Mix (0), warm up (1, nobody's work), then four casts (2 to 5) by two builders, each with its setting (6 to 9), which

@@ -42,6 +42,14 @@ describe('the same order of work', () => {
     ]);
   });
 
+  it('lets the shorter of two go first that began at once', () => {
+    // two builders, one of them busy until 10 with job 2: 5 and 20 min beside it, not 20 and then 5
+    const two = { durations: [20, 5, 10], lags: [], demands: [[1], [1], [1]], capacities: [2] };
+    expect(atOnce(asEarly(two, { starts: [10, 10, 0], ends: [30, 15, 10] }, [false]))).toEqual([
+      { starts: [5, 0, 0], ends: [25, 5, 10] },
+    ]);
+  });
+
   it('moves melting later again for a pouring that must follow within 45 min and cannot come earlier', () => {
     const poured: ScheduleProblem = {
       durations: [20, 10],

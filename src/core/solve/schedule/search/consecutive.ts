@@ -71,14 +71,16 @@ function renumbered(
   return changed;
 }
 
-/** Puts all on the board; whether that keeps every rule, if it did before jobs that are alike have changed places. */
+/**
+ * Puts all on the board; whether that keeps every rule, if it did before jobs that are alike have changed places. What is
+ * past its deadline is for the score.
+ */
 function isKept(board: Board, starts: ArrayLike<number>): boolean {
-  const { prepared, ends, usages, ground } = board;
+  const { prepared, usages, ground } = board;
   clearBoard(board);
   for (let job = 0; job < starts.length; job++) put(board, job, starts[job]!);
   for (let job = 0; job < starts.length; job++) {
-    const isLate = ends[job]! > prepared.deadlines[job]!;
-    if (isLate || earliestBeside(board, job, prepared.releases[job]!) > starts[job]!) return false;
+    if (earliestBeside(board, job, prepared.releases[job]!) > starts[job]!) return false;
   }
   return ground.problem.capacities.every((capacity, resource) => mostUsed(usages[resource]!) <= capacity);
 }

@@ -4,7 +4,7 @@ import { basisOf } from '../ground/ground.ts';
 import { mirrored, mirroredTimes, type Times } from '../mirrored.ts';
 import { place, placer, type Placer } from '../placing/placing.ts';
 import type { ScheduleProblem } from '../problem.ts';
-import { inOrder, rankOf } from './rules.ts';
+import { rankOf } from './rules.ts';
 
 /**
  * Schedules in which every job is as early as those that begin before it in another one allow, and which end no later.
@@ -30,7 +30,8 @@ export function* asEarlyBy(
   times: Times,
   inLine: readonly boolean[],
 ): InPieces<readonly Times[]> {
-  const rank = rankOf(inOrder(times));
+  const { starts, ends } = times;
+  const rank = rankOf([...starts.keys()].sort((a, b) => starts[a]! - starts[b]! || ends[a]! - ends[b]!));
   const most = { work: 4 * rank.length + 100, end: lastEnd(times), late: 0 };
   const found: Times[] = [];
   for (const keep of inLine) {

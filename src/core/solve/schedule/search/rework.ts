@@ -5,7 +5,6 @@ import type { Draw } from '../../draw.ts';
 import type { Ground } from '../ground/ground.ts';
 import { orderWithin } from '../placing/order-within.ts';
 import { beginAnew, forgetFull, placeBlock } from '../placing/place-block.ts';
-import { inOrder } from './rules.ts';
 import { compareScores, type Score, type Scored } from './score.ts';
 import type { Search } from './search.ts';
 
@@ -32,7 +31,7 @@ export function* rework(work: Search, given: Scored, left: Left): InPieces<Score
   const { starts } = given;
   const { making } = work.placer;
   beginAnew(making, mostTries, false);
-  const order = inOrder(given);
+  const order = [...starts.keys()].sort((a, b) => starts[a]! - starts[b]!);
   for (const job of order) put(making.board, job, starts[job]!);
   const bench: Bench = { ...work, order, kept: emptyBoard(ground), best: given };
   copyBoard(making.board, bench.kept);

@@ -1,13 +1,7 @@
 import type { Ground } from '../ground/ground.ts';
-import type { Times } from '../mirrored.ts';
 
 /** An order of all jobs, first in line first. */
 export type Line = readonly number[];
-
-/** All jobs, in the order of their starts. */
-export function inOrder({ starts }: Times): number[] {
-  return [...starts.keys()].sort((a, b) => starts[a]! - starts[b]!);
-}
 
 /** For each job its place in a line. */
 export function rankOf(line: Line): Int32Array {
