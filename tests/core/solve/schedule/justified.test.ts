@@ -50,19 +50,18 @@ describe('the same order of work', () => {
     ]);
   });
 
-  it('moves melting later again for a pouring that must follow within 45 min and cannot come earlier', () => {
+  it('moves melting later again for a pouring that must follow within 45 min, where the bench is busy until 100', () => {
     const poured: ScheduleProblem = {
-      durations: [20, 10],
+      durations: [20, 10, 100],
       lags: [
         [0, 1, 0, 'end', 'start'],
         [1, 0, -45, 'start', 'end'],
       ],
-      demands: [[], []],
-      capacities: [],
-      releases: [0, 100],
+      demands: [[0], [1], [1]],
+      capacities: [1],
     };
-    expect(atOnce(asEarly(poured, { starts: [60, 110], ends: [80, 120] }, [false]))).toEqual([
-      { starts: [35, 100], ends: [55, 110] },
+    expect(atOnce(asEarly(poured, { starts: [60, 110, 5], ends: [80, 120, 105] }, [false]))).toEqual([
+      { starts: [35, 100, 0], ends: [55, 110, 100] },
     ]);
   });
 

@@ -51,9 +51,11 @@ describe('lines to begin with', () => {
     expect(four).toEqual([0, 4, 8, 1, 5, 9, 2, 6, 10, 3, 7, 11]);
     expect(more).toEqual([]);
   });
-  it('are waves by what could start earliest, however the kinds are numbered', () => {
-    const backwards = { kinds: problem.kinds!.map((kind) => 2 - kind) };
-    expect(lines(backwards)[3]).toEqual(stepByStep);
+  it('are waves by what could start earliest, however the jobs are numbered', () => {
+    const paintedFirst = {
+      lags: models.flatMap((model) => [after(8 + model, 4 + model), after(4 + model, model)]),
+    };
+    expect(lines(paintedFirst)[3]).toEqual([8, 9, 10, 11, 4, 5, 6, 7, 0, 1, 2, 3]);
   });
   it('name each job once, also one that follows several', () => {
     const all = { lags: [...problem.lags, ...models.map((model) => after(model, 11))] };

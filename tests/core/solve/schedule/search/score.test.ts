@@ -43,6 +43,8 @@ describe('how good a schedule is', () => {
     const later = ground([10, 10], { from: 1000 });
     // 5 min more than 20
     expect(score(later, [1000, 1015])).toEqual([0, 250, 0, 1025, 2015]);
+    const before = ground([10, 10, 10], { from: -1000, kinds: [0, 1, 1], crew: 0 });
+    expect(score(before, [-980, -1000, -990])).toEqual([0, 1, 1, -970, -2970]);
   });
   it('prefers later starts where that is wanted', () => {
     expect(score(ground([5, 5], { latest: true }), [0, 5]).at(-1)).toBe(-5);

@@ -49,14 +49,13 @@ describe('a first schedule', () => {
   it.each([3, 25])(
     'is made whatever the budget: %i jobs, one of them moved for the sake of another',
     (jobs) => {
-      // the last but one may begin 5 min before the last at most, which cannot begin before 1000
-      const durations = Array.from({ length: jobs }, () => 10);
+      // job 0 has the bench for 1000 min, which the last needs too; the last but one may begin 5 min before that at most
+      const durations = Array.from({ length: jobs }, (_, job) => (job === 0 ? 1000 : 10));
       const problem: ScheduleProblem = {
         durations,
         lags: [[jobs - 1, jobs - 2, -5]],
-        demands: durations.map(() => []),
-        capacities: [],
-        releases: durations.map((_, job) => (job === jobs - 1 ? 1000 : 0)),
+        demands: durations.map((_, job) => [job === 0 || job === jobs - 1 ? 1 : 0]),
+        capacities: [1],
       };
       const expected = durations.map((_, job) => (job < jobs - 2 ? 0 : job === jobs - 1 ? 1000 : 995));
       expect(searched({ ...problem, budget: 0 }).result).toMatchObject({ starts: expected });
