@@ -211,15 +211,16 @@ function byId<T extends { readonly id: string }>(things: readonly T[]): Record<s
   return Object.fromEntries(things.map((thing) => [thing.id, thing]));
 }
 
-/** The plan of a demand that must not be refused. */
+/** The plan of a demand that must not be refused. For workspaces as small as these a little searching is enough. */
 export function planOf(
   workspace: Workspace,
   demand: readonly DemandLine[],
-  settings: Partial<PlanSettings> = {},
+  more: Partial<PlanSettings> = {},
 ): Plan {
-  const plan = makePlan(workspace, demand, { today: '2026-11-25', ...settings });
+  const settings = { today: '2026-11-25', effort: '1/20', ...more };
+  const plan = makePlan(workspace, demand, settings);
   if ('refused' in plan) throw new Error(`refused: ${JSON.stringify(plan.refused)}`);
-  return advised({ workspace, demand, settings: { today: '2026-11-25', ...settings } }, plan);
+  return advised({ workspace, demand, settings }, plan);
 }
 
 /** `2 x 3 g` is easier to compare as "6 g" than as a fraction. */

@@ -27,11 +27,7 @@ export interface Jobs {
  * @param direction  Backwards, every last run has a latest end of its own, so that its wait is a job only where places
  *                   are held through it.
  */
-export function jobsOf(
-  lines: readonly Line[],
-  runs: readonly Run[],
-  direction: Direction = 'forwards',
-): Jobs {
+export function jobsOf(lines: readonly Line[], runs: readonly Run[], direction: Direction): Jobs {
   const firstRuns = new Map<string, number>();
   runs.forEach(({ line, step, run }, index) => run === 0 && firstRuns.set(`${line} ${step.id}`, index));
   const isLeft = (run: Run): boolean => direction === 'forwards' || holdsPlaces(run);

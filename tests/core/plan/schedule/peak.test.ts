@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ToolRow } from '../../../../src/core/model/guide.ts';
+import { jobTools } from '../../../../src/core/plan/schedule/job-tools.ts';
 import { mostAtOnce, peakOf } from '../../../../src/core/plan/schedule/peak.ts';
 import { mostByOne } from '../../../../src/core/plan/schedule/resources.ts';
 import { aGuide, aStep, aToolRow, inOrder } from '../a-workspace.ts';
@@ -70,7 +71,29 @@ describe('the most of a tool that a schedule has in use', () => {
     expect(peak(held, aToolRow('pot', { in: ['pour'], count: 9 }))).toBe(1);
     expect(peak(aToolRow('tin', { held: { from: 'melt', to: 'pour' }, holds: 4 }), inHand)).toBe(2);
     expect(peak(aToolRow('pot', { in: ['pour'] }))).toBe(0);
+    // a hold that ends with a step that this level has not
+    expect(peak(aToolRow('tin', { held: { from: 'melt', to: 'glue' } }))).toBe(0);
     expect(peakOf('tin', lines([inHand]), [aJob('pour', [1, 2], 0, 5, { line: 1 })])).toBe(0);
+  });
+});
+
+describe('the tools of a run', () => {
+  // melted for [1 2 3 4], poured for [1 2] and [3 4]
+  const tools = [
+    aToolRow('tin', { held: { from: 'melt', to: 'unmould' }, holds: 3, count: 2 }),
+    aToolRow('spoon', { in: ['melt', 'pour'], count: 3 }),
+    aToolRow('spoon', { in: ['melt'] }),
+    aToolRow('knife', { in: ['unmould'] }),
+  ];
+  const { at } = lines(tools)[0]!;
+  const toolsOf = (step: number, ...models: number[]) => jobTools(at, at.steps[step]!, models);
+
+  it('are those in its hands, and those that its models are in', () => {
+    // 1 to 3 are in one pair of tins, 4 in another
+    expect(toolsOf(0, 1, 2, 3, 4)).toEqual({ tin: 4, spoon: 4 });
+    expect(toolsOf(1, 1, 2)).toEqual({ tin: 2, spoon: 3 });
+    expect(toolsOf(1, 3, 4)).toEqual({ tin: 4, spoon: 3 });
+    expect(toolsOf(2, 4)).toEqual({ tin: 2, knife: 1 });
   });
 });
 
@@ -95,7 +118,11 @@ describe('the most of a tool that a single run takes', () => {
     expect(most(4, aToolRow('tin', { in: ['melt'], count: 2 }), aToolRow('tin', { in: ['pour'] }))).toBe(2);
   });
 
-  it('is nothing of another tool', () => {
+  it('is nothing of another tool, or where no model is made', () => {
     expect(most(4, aToolRow('pot', { in: ['melt'], count: 2 }))).toBe(0);
+    const finished = [{ guide: 'x', models: 4, past: [] }];
+    const guide = aGuide('x', { steps, tools: [aToolRow('tin', { in: ['melt'] })] });
+    const done = aWorkload([guide], [{ guide: 'x', wanted: 4 }], {}, { finished });
+    expect(mostByOne(done.lines, 'tin')).toBe(0);
   });
 });

@@ -5,7 +5,7 @@ import { freeFirst, row, take } from './row.ts';
 export function pushedWithin({ prepared, earliest }: Basis): readonly (readonly number[])[] {
   const { outOf, blockOf, durations } = prepared;
   const isLater = (a: number, b: number): boolean =>
-    earliest[a]! - earliest[b]! > 0 || (earliest[a] === earliest[b] && a > b);
+    earliest[a]! > earliest[b]! || (earliest[a] === earliest[b] && a > b);
   return durations.map((_, job) =>
     outOf[job]!.filter(({ to, least }) => blockOf[to] === blockOf[job] && least >= 0 && isLater(to, job)).map(
       ({ to }) => to,
@@ -23,7 +23,6 @@ export function orderWithin(
   const inLine = block.toSorted((a, b) => rank[a]! - rank[b]!);
   const pending = new Map<number, number>();
   for (const job of block) for (const next of pushed[job]!) pending.set(next, (pending.get(next) ?? 0) + 1);
-  if (pending.size === 0) return inLine;
   const placeOf = new Map(inLine.map((job, place) => [job, place]));
   const ready = row(block.length);
   for (const job of block) if (!pending.has(job)) take(ready, placeOf.get(job)!);

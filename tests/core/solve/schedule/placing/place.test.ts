@@ -226,6 +226,56 @@ describe('why there is no place', () => {
   });
 });
 
+describe('many that are alike', () => {
+  /** Melt, then pour so soon after: two sizes of each, at a stove and a bench. */
+  const pairs = fc
+    .array(fc.record({ large: fc.boolean(), release: fc.constantFrom(0, 0, 0, 3, 8, 20) }), {
+      minLength: 2,
+      maxLength: 6,
+    })
+    .chain((pots) =>
+      fc.tuple(fc.constant(pots), fc.integer({ min: 1, max: 2 }), fc.integer({ min: 0, max: 2 })),
+    );
+
+  it('come each at the first minutes at which melting and pouring both find room', () => {
+    fc.assert(
+      fc.property(pairs, ([pots, stoves, slack]) => {
+        const durations = pots.flatMap(({ large }) => (large ? [4, 3] : [2, 3]));
+        const problem: ScheduleProblem = {
+          durations,
+          lags: pots.flatMap((_, pot) => [
+            after(2 * pot, 2 * pot + 1, 1),
+            within(2 * pot, 2 * pot + 1, 1 + slack),
+          ]),
+          demands: pots.flatMap(() => [[1, 0], [0, 1]]), // prettier-ignore
+          capacities: [stoves, 1],
+          releases: pots.flatMap(({ release }) => [release, 0]),
+        };
+        const [stove, bench] = [new Map<number, number>(), new Map<number, number>()];
+        const isFree = (place: Map<number, number>, room: number, from: number, length: number) =>
+          Array.from({ length }, (_, i) => place.get(from + i) ?? 0).every((used) => used < room);
+        const take = (place: Map<number, number>, from: number, length: number) => {
+          for (let minute = from; minute < from + length; minute++)
+            place.set(minute, (place.get(minute) ?? 0) + 1);
+        };
+        const expected = pots.flatMap(({ large, release }) => {
+          const melting = large ? 4 : 2;
+          for (let start = release; ; start++) {
+            const pours = Array.from({ length: slack + 1 }, (_, i) => start + melting + 1 + i);
+            const pour = pours.find((minute) => isFree(bench, 1, minute, 3));
+            if (pour === undefined || !isFree(stove, stoves, start, melting)) continue;
+            take(stove, start, melting);
+            take(bench, pour, 3);
+            return [start, pour];
+          }
+        });
+        expect(startsOf(problem, [...durations.keys()])).toEqual(expected);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
 /** The problem of some jobs alone. */
 function part(problem: ScheduleProblem, jobs: readonly number[]): ScheduleProblem {
   const of = <T>(values: readonly T[] | undefined): T[] =>
