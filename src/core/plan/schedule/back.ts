@@ -10,7 +10,7 @@ export function plannedJobs(
   { jobs: { runs }, starts, ends }: Pick<Scheduled, 'jobs' | 'starts' | 'ends'>,
 ): readonly PlannedJob[] {
   const toDo = runs.flatMap(({ past }, job) => (past ? [] : [job]));
-  const inOrder = toDo.sort((a, b) => starts[a]! - starts[b]! || a - b);
+  const inOrder = toDo.sort((a, b) => starts[a]! - starts[b]!);
   const tasks = [...new Set(runs.map(({ step }) => step))];
   const works = inOrder.map((job) => {
     const { people, step } = runs[job]!;

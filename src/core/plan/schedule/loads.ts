@@ -47,9 +47,7 @@ function usesByJobs({ problem, starts, ends }: Times): Use[] {
     const [from, to] = [starts[job]!, ends[job]!];
     const minutes = (resource: number): number =>
       resource === buildersAt ? problem.durations[job]! : to - from;
-    return demand.flatMap((count, resource) =>
-      count > 0 && to > from ? [{ resource, count, from, to, minutes: minutes(resource) }] : [],
-    );
+    return demand.map((count, resource) => ({ resource, count, from, to, minutes: minutes(resource) }));
   });
 }
 

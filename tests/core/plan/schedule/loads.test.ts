@@ -48,6 +48,18 @@ describe('how busy things are, from the first hands-on until all is ready', () =
     ]);
   });
 
+  it('counts what is held once for all who share it, by dates too', () => {
+    // one builder melts [1 2] and [3 4], 10 min each, and pours them, 5 min each: a pot for all four, 30 min
+    const steps = inOrder(aStep('melt', '10 min', '0 min', pair), aStep('pour', '5 min', '0 min', pair));
+    const guide = { steps, tools: [aToolRow('pot', { holds: 4, held: { from: 'melt', to: 'pour' } })] };
+    const program = { owned: { pot: 1 }, builders: 1 };
+    for (const settings of [{}, { start: '2026-11-26T10:00' }])
+      expect(loads(guide, 4, program, settings)).toEqual([
+        { ...builders(30, 30), has: 1 },
+        { kind: 'tool', id: 'pot', has: 1, peak: 1, minutes: 30, available: 30 },
+      ]);
+  });
+
   it('leaves builders alone while hands-on is paused, but not the place', () => {
     // 09:00–12:30 and 13:00–14:30
     const steps = [aStep('carve', '5 h', '0 min', { mayPause: true, at: { bench: 1 } })];
@@ -71,11 +83,11 @@ describe('how busy things are, from the first hands-on until all is ready', () =
   });
 
   it('counts what is full already from then on too', () => {
-    // one tin holds a block since yesterday, which is unmoulded at 09:00; nothing else is done
+    // one tin holds a block since yesterday, which is unmoulded at 09:00; another block is out of its tin already
     const steps = inOrder(aStep('pour', '10 min', '0 min', wait('12 h')), aStep('unmould', '5 min'));
     const guide = { steps, tools: [aToolRow('tin', { held: { from: 'pour', to: 'unmould' } })] };
-    const finished = [{ guide: 'x', models: 0, past: [{ step: 'pour', models: 1 }] }];
-    expect(loads(guide, 1, { owned: { tin: 4 } }, { finished })).toEqual([
+    const finished = [{ guide: 'x', models: 0, past: [{ step: 'pour', models: 2 }, { step: 'unmould', models: 1 }] }]; // prettier-ignore
+    expect(loads(guide, 2, { owned: { tin: 4 } }, { finished })).toEqual([
       builders(5, 2 * 5),
       { kind: 'tool', id: 'tin', has: 4, peak: 1, minutes: 5, available: 4 * 5 },
     ]);

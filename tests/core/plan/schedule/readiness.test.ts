@@ -47,5 +47,10 @@ describe('a model is ready', () => {
       useBy: 545 + 180,
       models: [555, 555, 545, 545].map((at) => ({ ready: at, useBy: at + 180 })),
     });
+    // none is made where all are finished
+    const { lines, workspace, clock } = aWorkload([aGuide('x', { keeps })], [{ guide: 'x', wanted: 1 }], {}, {
+      finished: [{ guide: 'x', models: 1, past: [] }],
+    }); // prettier-ignore
+    expect(linesReady(lines, [], workspace.program, clock)).toEqual([{ ready: 540, models: [] }]);
   });
 });
