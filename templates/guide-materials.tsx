@@ -55,13 +55,13 @@ function materialTable({ line, root }: GuideView): Markup {
 }
 
 function materialRow(
-  { anchor, material, name, must, one, total, ingredientOf, note }: ShownMaterial,
+  { anchor, leadsTo, name, must, one, total, ingredientOf, note }: ShownMaterial,
   root: string,
 ): Markup {
   return (
     <tr id={anchor} data-in={ingredientOf}>
       <th scope="row">
-        <a href={leadTo(material, root)} {...shows(name)} />
+        <a href={leadsTo === undefined ? undefined : `${root}${leadsTo}`} {...shows(name)} />
         <span class="note" {...shows(note)} />
       </th>
       <td class="must" {...shows(must)} />
@@ -71,15 +71,11 @@ function materialRow(
   );
 }
 
-function leadTo(material: string | undefined, root: string): string | undefined {
-  return material === undefined ? undefined : `${root}materials/index.html#material-${material}`;
-}
-
 function blankMaterial(key: string): ShownMaterial {
   return {
     id: '{id}',
     anchor: '{anchor}',
-    material: '{material}',
+    leadsTo: '{leadsTo}',
     ingredientOf: '{ingredientOf}',
     ...blanks('name', 'must', 'one', 'total', 'note')(key),
   };
@@ -120,7 +116,7 @@ function purchaseRow(
   return (
     <tr>
       <th scope="row">
-        <a href={leadTo(material, root)} {...shows(name)} />
+        <a href={`${root}materials/index.html#material-${material}`} {...shows(name)} />
       </th>
       <td class="packs">
         <span {...shows(packs)} />

@@ -32,6 +32,7 @@ export function showMaterials(
 interface Texts {
   readonly id: string;
   readonly material?: string;
+  readonly leadsTo?: string;
   readonly ingredientOf?: string;
   readonly name: string;
   readonly must: string;
@@ -40,10 +41,14 @@ interface Texts {
   readonly notes: readonly string[];
 }
 
-function finished(key: string, { id, material, ingredientOf, notes, ...texts }: Texts): ShownMaterial {
+function finished(
+  key: string,
+  { id, material, leadsTo, ingredientOf, notes, ...texts }: Texts,
+): ShownMaterial {
   return {
     id,
     ...(material === undefined ? {} : { material }),
+    ...(leadsTo === undefined ? {} : { leadsTo }),
     ...(ingredientOf === undefined ? { anchor: `row-${id}` } : { ingredientOf }),
     name: shown(`${key}.name`, texts.name),
     must: shown(`${key}.must`, texts.must),
@@ -54,11 +59,12 @@ function finished(key: string, { id, material, ingredientOf, notes, ...texts }: 
 }
 
 function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Workspace): Texts {
-  const isMade = line.at.mixes.some(({ id }) => id === row.use) || row.use.startsWith('guide:');
+  const isMix = line.at.mixes.some(({ id }) => id === row.use);
   const pieces = row.pieces.length > 0;
   return {
     id: row.id,
-    ...(isMade ? {} : { material: row.use }),
+    ...(isMix || row.use.startsWith('guide:') ? {} : { material: row.use }),
+    ...(isMix ? {} : { leadsTo: wayTo(row.use) }),
     name: useName(line.at, row.id, workspace),
     must: mustOf(row.use, workspace),
     one: rowOneText(row, need, line, workspace),
@@ -70,6 +76,11 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
       ...(row.does === undefined ? usualNote(line, row.id, need, workspace) : []),
     ],
   };
+}
+
+function wayTo(use: string): string {
+  const guide = /^guide:(.*)$/.exec(use)?.[1];
+  return guide === undefined ? `materials/index.html#material-${use}` : `guides/${guide}/index.html`;
 }
 
 /** What one model takes; of what does several, its share. */
@@ -97,6 +108,7 @@ function ingredientTexts(mix: MixNeed, line: PlannedLine, workspace: Workspace):
     return {
       id: need.use,
       material: need.use,
+      leadsTo: wayTo(need.use),
       ingredientOf: mix.mix,
       name: materialName(need.use, workspace),
       must: mustOf(need.use, workspace),

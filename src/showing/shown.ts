@@ -88,6 +88,8 @@ export interface ShownMaterial {
   readonly anchor?: string;
   /** The material; absent for a mix, and for the model of another guide. */
   readonly material?: string;
+  /** The way from the site's root to the material, or to the guide whose model it is; absent for a mix. */
+  readonly leadsTo?: string;
   readonly name: Shown;
   /** The specification: "bloom 200–250, unflavoured". */
   readonly must: Shown;

@@ -74,6 +74,7 @@ export const line: ShownLine = {
     {
       id: 'felt',
       material: 'felt',
+      leadsTo: 'materials/index.html#material-felt',
       name: text('Felt'),
       must: text('wool'),
       one: text('3 g'),
