@@ -138,12 +138,14 @@ describe('places, uses and settings of a step', () => {
     });
   });
 
-  it('a use is a name, or a name with an amount or pieces', () => {
+  it('a use is a name, of another guide’s model too, or a name with an amount or pieces', () => {
     expect(
-      stepWith('uses: [gel, { material: water, amount: 600 mL }, { material: felt, pieces: [skin] }]').step!
-        .uses,
+      stepWith(
+        'uses: [gel, guide:vessel, { material: water, amount: 600 mL }, { material: felt, pieces: [skin] }]',
+      ).step!.uses,
     ).toEqual([
       { material: 'gel' },
+      { material: 'guide:vessel' },
       { material: 'water', amount: { least: '600', usual: '600', most: '600', unit: 'mL' } },
       { material: 'felt', pieces: ['skin'] },
     ]);

@@ -65,7 +65,7 @@ export function readMaterialRow(from: Written<RowShape<'materials'>>, names: Gui
 }
 
 /** A material, a mix, or `guide:ID`: the model of another guide. */
-function readUse(text: string) {
+export function readUse(text: string) {
   return text.startsWith('guide:') ? readGuideUse(text) : readId(text);
 }
 function readGuideUse(text: string) {

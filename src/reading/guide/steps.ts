@@ -23,7 +23,7 @@ import {
 } from '../sheet/written.ts';
 import { basisReader } from './basis.ts';
 import type { GuideNames } from './names.ts';
-import { readOnly } from './rows.ts';
+import { readOnly, readUse } from './rows.ts';
 import { readHandsOn, readUseWithin, readWait } from './times-of-step.ts';
 import { readSetting, variedAmount, variedText } from './varied-amounts.ts';
 
@@ -86,17 +86,17 @@ const readPlaces: TextReader<Step['waitsAt'][string]> = (text) => {
 function readUses(from: Written<StepShape>, names: GuideNames): readonly StepUse[] | undefined {
   const uses = field(from, 'uses');
   if (!uses) return undefined;
-  return items(uses).flatMap((use) => readUse(use, names) ?? []);
+  return items(uses).flatMap((use) => readStepUse(use, names) ?? []);
 }
 
-function readUse(at: Written<Raw>, names: GuideNames): StepUse | undefined {
+function readStepUse(at: Written<Raw>, names: GuideNames): StepUse | undefined {
   if (typeof at.value === 'string') {
-    const material = readText(at, readId);
+    const material = readText(at, readUse);
     return material === undefined ? undefined : { material };
   }
   const from = checkShape(at, stepUseShape);
   return given<StepUse>({
-    material: read(from, 'material', readId) ?? '',
+    material: read(from, 'material', readUse) ?? '',
     amount: variedAmount(from, names.levels),
     pieces: field(from, 'pieces') && readEach(from, 'pieces', readId),
   });
