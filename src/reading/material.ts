@@ -6,7 +6,7 @@ import {
   type Pack,
   type Substitute,
 } from '../core/model/material.ts';
-import { readDensity, readHolding, readRatio } from '../core/quantity/read.ts';
+import { readDensity, readHolding, readRatio, readSheets } from '../core/quantity/read.ts';
 import { readDuration, readKeeping } from '../core/time/duration.ts';
 import { readClockTime, readPrice } from './values/money-and-time.ts';
 import {
@@ -40,13 +40,14 @@ const noHolding: Holding = { count: 1, each: { value: '1', unit: '' } };
 /** A material, from `materials/<id>.yaml`. */
 export function readMaterial(id: string, file: OpenFile): Material {
   const from = checkShape({ value: file.sheet.values, path: [], file }, materialShape);
+  const form = read(from, 'form', oneOfThese(materialForms)) ?? 'bulk';
   const [density, keeps] = [field(from, 'density'), field(from, 'keeps')];
   return given<Material>({
     id,
     name: read(from, 'name', readWords) ?? '',
     must: readEach(from, 'must', readWords),
-    form: read(from, 'form', oneOfThese(materialForms)) ?? 'bulk',
-    packs: items(field(from, 'packs')).map(readPack),
+    form,
+    packs: items(field(from, 'packs')).map((pack) => readPack(pack, form === 'sheet')),
     free: read(from, 'free', readYesNo) ?? false,
     density: density && readDensityOf(density),
     keeps: given<Material['keeps']>({
@@ -64,9 +65,9 @@ export function readMaterial(id: string, file: OpenFile): Material {
   });
 }
 
-function readPack(from: Written<Item<'packs'>>): Pack {
+function readPack(from: Written<Item<'packs'>>, isSheet: boolean): Pack {
   return given<Pack>({
-    holds: read(from, 'holds', readHolding) ?? noHolding,
+    holds: read(from, 'holds', isSheet ? readSheets : readHolding) ?? noHolding,
     price: read(from, 'price', readPrice),
     priced: read(from, 'priced', readDay),
     from: read(from, 'from', readId),

@@ -16,6 +16,7 @@ export type Reading<T> =
  * | | mixed-hyphen | meant | `1-1/2 in`: `1 1/2 in` was meant |
  * | | extra | amount, extra | `5 g of felt`: `5 g` and `of felt` |
  * | | size, holding, density, iso | | more than three sides; a count of sides without units; no mass per volume; `PT1D` |
+ * | | paper | size | `A2` of a sheet |
  * | | two-numbers | | `1:4` as a ratio |
  * | | uses | number | `about 10 uses` |
  * | amount-zero | | | a size, pack, density, ratio or yield of nothing |

@@ -8,6 +8,7 @@ import type { Term } from './scan.ts';
 import { leadingTerm } from './scan.ts';
 import { unknownUnit } from './spelled-unit.ts';
 import { tidy } from './tidy.ts';
+import { dimensionOf } from './units.ts';
 
 /**
  * One length, two sides or three: `450 mm`, `150 mm x 100 mm`, `220 × 110 × 60 mm`. Where the last side alone has a unit,
@@ -27,6 +28,31 @@ export function readHolding(text: string): Reading<Holding> {
     return andThen(eachOf(text, rest), (each) => read({ count: floor(first!.value), each }));
   });
 }
+
+/**
+ * What a pack of sheets holds. No sheet is a length, so `420 x 594 mm` is one of that size; `A2` is told its sides.
+ *
+ * @source ISO 216:2007, table 1 (trimmed sizes of the A series), in mm; from memory.
+ */
+export function readSheets(text: string): Reading<Holding> {
+  const size = seriesA[text.trim().toUpperCase()];
+  if (size !== undefined) return refuse('amount-unreadable.paper', text, { size });
+  const holding = readHolding(text);
+  const isLengths =
+    holding.ok && holding.value.count > 1 && 'unit' in holding.value.each && isLength(holding.value.each);
+  return isLengths ? andThen(readSize(text), (each) => read({ count: 1, each })) : holding;
+}
+
+const isLength = ({ unit }: Quantity): boolean => dimensionOf(unit) === 'length';
+
+const seriesA: Readonly<Record<string, string>> = {
+  A0: '841 mm x 1189 mm',
+  A1: '594 mm x 841 mm',
+  A2: '420 mm x 594 mm',
+  A3: '297 mm x 420 mm',
+  A4: '210 mm x 297 mm',
+  A5: '148 mm x 210 mm',
+};
 
 function one(text: string, each: Quantity): Reading<Holding> {
   return each.value === '0' ? refuse('amount-zero', text) : read({ count: 1, each });

@@ -11,6 +11,6 @@ export {
   readUses,
   readYield,
 } from './read-number.ts';
-export { readHolding, readSize } from './read-size.ts';
+export { readHolding, readSheets, readSize } from './read-size.ts';
 export type { Leading } from './read-leading.ts';
 export type { Problem, ProblemCode, Reading } from './problem.ts';

@@ -55,6 +55,11 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} is “{text}”, and how often something serves is a bare number.',
     write: '{put}{number} uses',
   },
+  'amount-unreadable.paper': {
+    says: 'The {what} is “{text}”, the name of a size and not its sides.',
+    why: 'Board is not always cut to the size that it is named by.',
+    write: '{put}{size}   or as you measure it',
+  },
   'amount-unreadable.size': {
     says: 'The {what} is “{text}”, and not a size of two sides, or three of a body.',
     write: '{put}…   such as 150 mm x 100 mm',

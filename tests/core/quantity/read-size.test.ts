@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readHolding, readSize } from '../../../src/core/quantity/read.ts';
+import { readHolding, readSheets, readSize } from '../../../src/core/quantity/read.ts';
 import { problemOf, valueOf } from './readings.ts';
 
 const mm = (...values: string[]) => ({ sides: values.map((value) => ({ value, unit: 'mm' })) });
@@ -72,5 +72,20 @@ describe('what a pack holds', () => {
     ['100 sheets', 'unit-unknown'],
   ])('says what is wrong with %s', (text, code) => {
     expect(problemOf(readHolding(text))[0]).toBe(code);
+  });
+});
+
+describe('a pack of sheets', () => {
+  it.each([
+    ['420 x 594 mm', { count: 1, each: mm('420', '594') }], // as a pack of cord it is 420 lengths
+    ['5 x 450 mm x 300 mm', { count: 5, each: mm('450', '300') }],
+    ['450 mm x 300 mm', { count: 1, each: mm('450', '300') }],
+    ['12', { count: 1, each: { value: '12', unit: '' } }],
+  ])('%s', (text, holding) => {
+    expect(valueOf(readSheets(text))).toEqual(holding);
+  });
+
+  it('named by its paper size is told the sides', () => {
+    expect(problemOf(readSheets('a3'))).toEqual(['amount-unreadable.paper', { size: '297 mm x 420 mm' }]);
   });
 });
