@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { nearName } from '../core/near-name.ts';
 import { wordsOfOption } from './help.ts';
-import type { CommandName } from './command.ts';
+import type { CommandName } from './command-name.ts';
 import type { Fault } from './fault.ts';
 import { fault, withNear } from './fault.ts';
 import type { OptionName, ValueName, Values } from './options.ts';

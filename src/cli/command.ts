@@ -1,8 +1,7 @@
 import type { Call } from './arguments.ts';
+import type { CommandName } from './command-name.ts';
 import type { OptionName } from './options.ts';
 import type { ExitStatus, World } from './world.ts';
-
-export type CommandName = 'check' | 'help' | 'plan' | 'print' | 'publish';
 
 /** One command of the program. Its words stand in `words/command-line.ts` under its name. */
 export interface Command {

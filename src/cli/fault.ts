@@ -1,7 +1,7 @@
 import { fill } from '../showing/fill.ts';
 import { wrapped } from '../showing/wrapped.ts';
 import { callFaults, callWords } from '../words/command-line.ts';
-import type { CommandName } from './command.ts';
+import type { CommandName } from './command-name.ts';
 import type { ExitStatus, World } from './world.ts';
 
 /** Why a call cannot be followed. Never thrown. */

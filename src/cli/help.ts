@@ -1,7 +1,7 @@
 import { indented, inColumns, type Column } from '../showing/columns.ts';
 import { wrapped } from '../showing/wrapped.ts';
 import { commandWords, helpWords, optionWords, type OptionWords } from '../words/command-line.ts';
-import type { CommandName } from './command.ts';
+import type { CommandName } from './command-name.ts';
 import type { OptionName } from './options.ts';
 
 const width = 80;

@@ -11,7 +11,7 @@ import { readGroup, readHeads, readPeople } from '../core/plan/cohort/read-peopl
 import { readRatio, readShare } from '../core/quantity/read.ts';
 import { sheetWords } from '../words/sheets.ts';
 import { teachingWords } from '../words/teaching.ts';
-import type { CommandName } from './command.ts';
+import type { CommandName } from './command-name.ts';
 
 const text: Reader<string> = (written) => (written === '' ? undefined : written);
 

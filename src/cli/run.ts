@@ -2,7 +2,8 @@ import { nearName } from '../core/near-name.ts';
 import { readArguments } from './arguments.ts';
 import { check } from './check.ts';
 import { listed } from '../showing/fill.ts';
-import type { Command, CommandName } from './command.ts';
+import type { Command } from './command.ts';
+import { type CommandName, commandNames } from './command-name.ts';
 import { sayFaults, withNear } from './fault.ts';
 import { helpOf, helpOfAll } from './help.ts';
 import type { OptionName } from './options.ts';
@@ -17,7 +18,6 @@ import type { ExitStatus, World } from './world.ts';
 const commands: Readonly<Record<Exclude<CommandName, 'help'>, Command>> = { check, plan, print, publish };
 
 const ofAll: readonly OptionName[] = ['help', 'trace'];
-const known: readonly CommandName[] = ['check', 'help', 'plan', 'print', 'publish'];
 
 /** Follows a call, and answers with the status to exit with. Nothing is ever thrown. */
 export async function run(world: World): Promise<ExitStatus> {
@@ -52,7 +52,10 @@ function help([name]: readonly string[], world: World): ExitStatus {
 }
 
 function unknownCommand(command: string) {
-  return withNear('unknown-command', nearName(command, known), { command, known: listed(known) });
+  return withNear('unknown-command', nearName(command, commandNames), {
+    command,
+    known: listed(commandNames),
+  });
 }
 
 /** Help that was asked for goes to standard output; help that a call lacked, to standard error. */

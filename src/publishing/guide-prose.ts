@@ -1,7 +1,8 @@
 import type { Definition, Nodes } from 'mdast';
 import type { Workspace } from '../core/model/workspace.ts';
 import type { MarkdownDocument } from '../reading/prose/document.ts';
-import type { FinishedText, Picture, ProsePlace } from '../rendering/prose.ts';
+import type { Picture } from '../rendering/figures.ts';
+import type { FinishedText, ProsePlace } from '../rendering/prose.ts';
 import { renderProse } from '../rendering/prose.ts';
 import { type StepProse, renderStep } from '../rendering/step-prose.ts';
 import { properly } from '../showing/author-text.ts';

@@ -14,7 +14,8 @@ import { readProgram, type ProgramRead } from './program.ts';
 import { withTexts, type MarkdownDocument } from './prose/document.ts';
 import { readProse } from './prose/read-prose.ts';
 import type { Report } from './report.ts';
-import { readSheet, type Sheet } from './sheet/sheet.ts';
+import { readSheet } from './sheet/read-sheet.ts';
+import type { Sheet } from './sheet/sheet.ts';
 import { readTool } from './tool.ts';
 import type { OpenFile } from './sheet/written.ts';
 

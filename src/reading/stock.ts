@@ -14,7 +14,8 @@ import { readFinished } from './finished.ts';
 import { decode } from './text/decode.ts';
 import { limits } from './limits.ts';
 import { inReadingOrder, makeReport } from './report.ts';
-import { readSheet, type RawList, type RawMap } from './sheet/sheet.ts';
+import { readSheet } from './sheet/read-sheet.ts';
+import type { RawList, RawMap } from './sheet/sheet.ts';
 import { entries, items, readText, refuse, refuseKey, type Written } from './sheet/written.ts';
 
 /** Stock on hand by material. */

@@ -1,7 +1,15 @@
 import type { Element, ElementContent, Nodes, Root } from 'hast';
 import type { Image, Paragraph } from 'mdast';
 import { h } from 'hastscript';
-import type { Picture } from './prose.ts';
+
+/** A file that the build itself copied, with its size in pixels so that nothing moves when it loads. */
+export interface Picture {
+  readonly address: string;
+  readonly width: number;
+  readonly height: number;
+  /** The same at all its widths, rising, for browsers to choose from; absent where there is one. */
+  readonly copies?: readonly { readonly address: string; readonly width: number }[];
+}
 
 /** The picture of a paragraph that holds nothing else. */
 export function loneImage({ children }: Paragraph): Image | undefined {

@@ -16,7 +16,7 @@ import type {
 import { h } from 'hastscript';
 import remarkRehype, { type Options } from 'remark-rehype';
 import { unified } from 'unified';
-import { figure, imageOf, loneImage } from './figures.ts';
+import { figure, imageOf, loneImage, type Picture } from './figures.ts';
 import { sanitise } from './sanitise.ts';
 import { framed } from './frames.ts';
 
@@ -42,15 +42,6 @@ export interface ProsePlace {
 export interface FinishedText {
   readonly key: string;
   readonly text: string;
-}
-
-/** A file that the build itself copied, with its size in pixels so that nothing moves when it loads. */
-export interface Picture {
-  readonly address: string;
-  readonly width: number;
-  readonly height: number;
-  /** The same at all its widths, rising, for browsers to choose from; absent where there is one. */
-  readonly copies?: readonly { readonly address: string; readonly width: number }[];
 }
 
 /**

@@ -1,12 +1,9 @@
 import type { Diagnostic } from '../diagnostic.ts';
-import type { Workspace } from '../model/workspace.ts';
 import { inCurrency, printMoney } from '../money/money.ts';
 import { zero } from '../quantity/exact.ts';
 import { deliveryTime } from './buy/arrivals.ts';
-import type { Clock } from './time/clock.ts';
 import type { PlanSettings } from './demand.ts';
-import { goesOff } from './order/goes-off.ts';
-import type { Line } from './demand/line.ts';
+import { goesOff, type InUse } from './order/goes-off.ts';
 import { moreOfIt } from './demand/more-of-it.ts';
 import { unitPrice } from './supply/offers.ts';
 import { sizesOnHand } from './supply/on-hand.ts';
@@ -17,12 +14,9 @@ import { placesNamed } from './schedule/resources.ts';
 import type { Plan } from './result.ts';
 
 /** What a plan is judged by. */
-export interface ToJudge {
+export interface ToJudge extends InUse {
   readonly plan: Omit<Plan, 'warnings'>;
-  readonly lines: readonly Line[];
   readonly runs: readonly Run[];
-  readonly workspace: Workspace;
-  readonly clock: Clock;
   readonly stock: PlanSettings['stock'];
 }
 

@@ -1,24 +1,21 @@
 import type { Workspace } from '../../model/workspace.ts';
 import { inCurrency } from '../../money/money.ts';
 import { type Exact, exact, zero } from '../../quantity/exact.ts';
-import type { Bought } from '../buy/buy.ts';
 import { knowsCharge } from '../buy/deliveries.ts';
 import { type Lines, borneBy, rolledUp } from '../demand/inserts.ts';
 import { forEachGood } from '../demand/line.ts';
 import { unitPrice } from '../supply/offers.ts';
-import { outlayOf, sharedOutlay } from './outlay.ts';
+import { outlayOf, sharedOutlay, type ToShare } from './outlay.ts';
 import { costPerUse } from './per-use.ts';
-import type { LineCost, PlanCost, Requirement, ToolNeed } from '../result.ts';
+import type { LineCost, PlanCost, ToolNeed } from '../result.ts';
 import { toolOutlay, toolWear } from './tools.ts';
 import { plus, usedByRow } from './used.ts';
 
 /** What the costs of a plan are made of. */
-export interface ToCost extends Bought, Lines {
-  readonly requirements: readonly Requirement[];
+export interface ToCost extends ToShare, Lines {
   readonly tools: readonly ToolNeed[];
   /** Person-minutes of hands-on of each line. */
   readonly handsOn: readonly number[];
-  readonly workspace: Workspace;
 }
 
 /**

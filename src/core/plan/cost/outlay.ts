@@ -1,9 +1,17 @@
+import type { Workspace } from '../../model/workspace.ts';
 import { allocate } from '../../money/money.ts';
 import { type Exact, exact, floor, zero } from '../../quantity/exact.ts';
 import type { Bought } from '../buy/buy.ts';
-import type { ToCost } from './cost.ts';
-import type { Delivery, Purchase } from '../result.ts';
+import type { Line } from '../demand/line.ts';
+import type { Delivery, Purchase, Requirement } from '../result.ts';
 import { plus } from './used.ts';
+
+/** What is bought, and for which lines. */
+export interface ToShare extends Bought {
+  readonly lines: readonly Line[];
+  readonly requirements: readonly Requirement[];
+  readonly workspace: Workspace;
+}
 
 /** Packs and deliveries, as far as prices are known. */
 export function outlayOf({ purchases, deliveries }: Pick<Bought, 'purchases' | 'deliveries'>): Exact {
@@ -18,25 +26,24 @@ export function outlayOf({ purchases, deliveries }: Pick<Bought, 'purchases' | '
  *
  * @param used  Used cost of each line.
  */
-export function sharedOutlay(work: ToCost, used: readonly Exact[]): readonly Exact[] {
+export function sharedOutlay(work: ToShare, used: readonly Exact[]): readonly Exact[] {
   const { lines, purchases, deliveries, workspace } = work;
   const digits = workspace.program.minorDigits[workspace.program.currency] ?? 2;
-  const packs = purchases.map((purchase, i) =>
-    split(purchase.cost ?? zero, usualOf(purchase, i, work), digits),
-  );
+  const packs = purchases.map((purchase, i) => split(purchase.cost ?? zero, usualOf(i, work), digits));
   const brought = deliveries.map((delivery) =>
     split(delivery.charge, bringingFor(delivery, work, used), digits),
   );
   return lines.map((_, line) => [...packs, ...brought].reduce((sum, shares) => sum.add(shares[line]!), zero));
 }
 
-function usualOf(_: Purchase, index: number, { lines, requirements }: ToCost): Exact[] {
+/** Usual costs, line by line, of what one purchase is for. */
+function usualOf(index: number, { lines, requirements }: ToShare): Exact[] {
   const { by } = requirements[index]!;
   return lines.map((_, line) => by.find((share) => share.line === line)?.usual.value ?? zero);
 }
 
 /** Lines that use something from this supplier, by their used cost. */
-function bringingFor({ supplier }: Delivery, work: ToCost, used: readonly Exact[]): Exact[] {
+function bringingFor({ supplier }: Delivery, work: ToShare, used: readonly Exact[]): Exact[] {
   const { lines, purchases, requirements, workspace } = work;
   const isFrom = ({ material, packs }: Purchase): boolean =>
     packs.some(({ pack }) => workspace.materials[material]!.packs[pack]!.from === supplier);

@@ -4,26 +4,20 @@ import { type Exact, exact, zero } from '../../quantity/exact.ts';
 import { type StepHazards, stepHazards } from '../scale/hazards.ts';
 import type { Finished } from '../demand.ts';
 import { type HowMany, howMany, inFullRuns } from './how-many.ts';
-import { needsLeft } from './needs-left.ts';
+import { needsLeft, type ToSupply } from './needs-left.ts';
 import { inPastRuns, readyMade } from './ready-made.ts';
 import { densityOf } from '../scale/requirements.ts';
 import { modelsServed } from '../scale/runs.ts';
 import type { Needs } from '../scale/scale.ts';
-import { type Draw, drawsOf } from '../scale/shares.ts';
+import { drawsOf } from '../scale/shares.ts';
 
 /** Models of one guide and level while they are planned. */
-export interface Line extends HowMany {
-  readonly at: GuideAt;
+export interface Line extends HowMany, ToSupply {
   /** The part that is made alone; absent where whole models are. */
   readonly part?: string;
   readonly forOthers: number;
-  /** Models made, numbered from 1: none where all are finished, more than enough where runs are always full. */
-  readonly made: number;
-  /** For each step: so many of the first models stand in runs that need not be done. */
-  readonly past: readonly number[];
   /** Without what past runs have used. */
   readonly needs: Needs;
-  readonly draws: readonly Draw[];
   readonly hazards: readonly StepHazards[];
 }
 

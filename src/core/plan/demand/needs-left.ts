@@ -1,12 +1,19 @@
+import type { GuideAt } from '../../model/guide.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import { type Measure, add, times } from '../../quantity/quantity.ts';
-import type { Line } from './line.ts';
 import type { MixNeed, RowNeed } from '../result.ts';
 import { type Needs, needsOf, stockFor } from '../scale/scale.ts';
 import type { Draw } from '../scale/shares.ts';
 
 /** What decides the needs of a line. */
-export type ToSupply = Pick<Line, 'at' | 'draws' | 'made' | 'past'>;
+export interface ToSupply {
+  readonly at: GuideAt;
+  /** Models made, numbered from 1: none where all are finished, more than enough where runs are always full. */
+  readonly made: number;
+  /** For each step: so many of the first models stand in runs that need not be done. */
+  readonly past: readonly number[];
+  readonly draws: readonly Draw[];
+}
 
 /** The needs as each step still has them, by its index. */
 type ByStep = readonly Needs[];

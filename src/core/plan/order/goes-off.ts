@@ -1,21 +1,30 @@
 import type { Diagnostic } from '../../diagnostic.ts';
 import type { Material } from '../../model/material.ts';
 import type { Keeping } from '../../model/values.ts';
+import type { Workspace } from '../../model/workspace.ts';
 import { type Exact, zero } from '../../quantity/exact.ts';
 import { convert } from '../../quantity/quantity.ts';
-import { limitMinutes } from '../time/clock.ts';
+import type { Line } from '../demand/line.ts';
+import { type Clock, limitMinutes } from '../time/clock.ts';
 import { goodUntil } from '../time/keeping.ts';
 import { minutesFact, momentFact, warning } from '../refusal.ts';
 import { densityOf, packContent } from '../scale/requirements.ts';
-import type { Purchase } from '../result.ts';
-import type { ToJudge } from '../warnings.ts';
+import type { Plan, Purchase } from '../result.ts';
 import { type Use, amountIn, usesOf } from './uses.ts';
+
+/** What is bought, and when it is used. */
+export interface InUse {
+  readonly plan: Pick<Plan, 'schedule' | 'purchases' | 'deliveries'>;
+  readonly lines: readonly Line[];
+  readonly workspace: Workspace;
+  readonly clock: Clock;
+}
 
 /**
  * Packs that go off before the last of them is used: opened at their first use, or closed since they came. The packs
  * of a material are used one after the other, what is in stock first. And what is left over must be used in time.
  */
-export function goesOff({ plan, lines, workspace, clock }: ToJudge): readonly Diagnostic[] {
+export function goesOff({ plan, lines, workspace, clock }: InUse): readonly Diagnostic[] {
   const { schedule } = plan;
   if ('none' in schedule) return [];
   const uses = usesOf(schedule.jobs, lines, workspace);
@@ -55,7 +64,7 @@ function restGoesOff({ name }: Material, keeps: Keeping): Diagnostic {
 function arrivalOf(
   { packs }: Purchase,
   material: Material,
-  { deliveries }: ToJudge['plan'],
+  { deliveries }: Pick<Plan, 'deliveries'>,
 ): number | undefined {
   const suppliers = packs.map(({ pack }) => material.packs[pack]!.from);
   const times = deliveries.flatMap(({ supplier, arrives }) =>
