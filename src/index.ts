@@ -1,11 +1,11 @@
 import type { Diagnostic } from './core/diagnostic.ts';
 import type { IsoDate } from './core/model/values.ts';
 import { runChecks } from './checks/checks.ts';
-import { preparePictures } from './publishing/pictures.ts';
-import { manualFiles, shippedFiles } from './publishing/shipped.ts';
-import { type Edition, editions as allEditions } from './publishing/files.ts';
+import { preparePictures } from './publishing/pictures/pictures.ts';
+import { manualFiles, shippedFiles } from './publishing/disk/shipped.ts';
+import { type Edition, editions as allEditions } from './publishing/paths/files.ts';
 import { makeSite } from './publishing/site.ts';
-import { type Published, writeSite } from './publishing/swap.ts';
+import { type Published, writeSite } from './publishing/disk/swap.ts';
 import { readFolder } from './reading/from-disk.ts';
 import type { ReadWorkspace } from './reading/read.ts';
 import { inReadingOrder } from './reading/report.ts';
@@ -17,19 +17,19 @@ export { planIcs } from './exports/plan-ics.ts';
 export { planJson } from './exports/plan-json.ts';
 export { shoppingCsv } from './exports/shopping-csv.ts';
 export { findingsJson } from './exports/findings-json.ts';
-export { planText } from './showing/plan-text.ts';
-export { showDiagnostic } from './showing/diagnostic.ts';
-export { showEvents } from './showing/show-events.ts';
-export { showPlan } from './showing/show-plan.ts';
-export { workOfEach } from './showing/work-of-each.ts';
+export { planText } from './showing/terminal/plan-text.ts';
+export { showDiagnostic } from './showing/terminal/diagnostic.ts';
+export { showEvents } from './showing/schedule/show-events.ts';
+export { showPlan } from './showing/plan/show-plan.ts';
+export { workOfEach } from './showing/schedule/work-of-each.ts';
 export type { Diagnostic, Place, Severity } from './core/diagnostic.ts';
 export type { Workspace } from './core/model/workspace.ts';
 export type { DemandLine, PlanSettings } from './core/plan/demand.ts';
 export type { Plan } from './core/plan/result.ts';
-export type { Edition } from './publishing/files.ts';
-export type { Published } from './publishing/swap.ts';
+export type { Edition } from './publishing/paths/files.ts';
+export type { Published } from './publishing/disk/swap.ts';
 export type { ReadWorkspace } from './reading/read.ts';
-export type { ShownPlan } from './showing/shown.ts';
+export type { ShownPlan } from './showing/shown/shown.ts';
 
 /** Reads a workspace from its folder. What is wrong with it comes back as `diagnostics`; nothing is thrown for it. */
 export async function readWorkspace(folder: string): Promise<ReadWorkspace> {

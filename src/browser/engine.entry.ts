@@ -1,5 +1,5 @@
 import { addressOf, settingsFrom } from '../exports/plan-address.ts';
-import { answerSentence } from '../showing/answer-sentence.ts';
+import { answerSentence } from '../showing/plan/answer-sentence.ts';
 import { figures } from '../showing/figures/figures.ts';
 import { answeringFirst } from './planner/answer.ts';
 

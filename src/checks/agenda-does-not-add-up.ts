@@ -3,8 +3,8 @@ import type { TimedItem } from '../core/plan/cohort/agenda.ts';
 import type { Module } from '../core/model/module.ts';
 import { minutesOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { quoted, timeText } from './written.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { quoted, timeText } from './lookup/written.ts';
 
 /** An agenda that takes more or less than the time that is booked, or a circuit that takes other than it says. */
 export const agendaDoesNotAddUp: Check = {

@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /** A brief that comes after people have begun to practise, or a debrief or clear-up that comes before they have done. */
 export const agendaOutOfOrder: Check = {

@@ -1,6 +1,6 @@
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { materialsHeld } from './usage.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { materialsHeld } from './lookup/usage.ts';
 
 /**
  * Materials of which nobody says whether they are, or hold, latex, animal tissue or a food allergen, in a guide that

@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /** A question whose right answer is none of its choices. */
 export const answerNotAmongChoices: Check = {

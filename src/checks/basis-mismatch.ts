@@ -1,8 +1,8 @@
 import type { Basis } from '../core/model/guide.ts';
 import { meaningOf, usesOf, type RowAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { rowName } from './names.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { rowName } from './lookup/names.ts';
 
 /**
  * A row of materials that is taken by another measure than the runs of a step that uses it: so much for a pot, used

@@ -1,5 +1,5 @@
 import type { Gravity, Place } from '../core/diagnostic.ts';
-import type { Context } from './context.ts';
+import type { Context } from './lookup/context.ts';
 
 /** One thing that may be wrong with a workspace that can be read. Named by the bad thing, like its file. */
 export interface Check {

@@ -1,6 +1,6 @@
-import { assessmentIds } from './assessments.ts';
+import { assessmentIds } from './lookup/assessments.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /** A survey question named as what judges an objective: how sure somebody feels is not what they can do. */
 export const confidenceAsAssessment: Check = {

@@ -1,8 +1,8 @@
 import type { Place } from '../core/diagnostic.ts';
 import type { Money } from '../core/model/values.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context } from './context.ts';
-import { pricedThings } from './priced-things.ts';
+import type { Context } from './lookup/context.ts';
+import { pricedThings } from './lookup/priced-things.ts';
 
 /** A currency that the program has no dated rate for. Told once, with all that is in it. */
 export const currencyWithoutRate: Check = {

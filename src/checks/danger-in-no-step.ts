@@ -1,6 +1,6 @@
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { toolName } from './names.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { toolName } from './lookup/names.ts';
 
 /**
  * A dangerous tool that a guide lists and that no step has in hand: no caution is asked for, and none is printed where

@@ -3,8 +3,8 @@ import type { Session } from '../core/model/module.ts';
 import { limitMinutes } from '../core/plan/time/clock.ts';
 import { minutesOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { written } from './written.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { written } from './lookup/written.ts';
 
 /**
  * A model that is ready when its session begins, as it must be, and that is no longer good when the session ends. What

@@ -1,6 +1,6 @@
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
-import { dangerousSteps, type DangerousStep } from './dangers.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { dangerousSteps, type DangerousStep } from './lookup/dangers.ts';
 
 /** A dangerous step that no caution names, or only a notice, which speaks of damage to things. */
 export const hazardWithoutCaution: Check = {

@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { dangerousSteps } from './dangers.ts';
+import { dangerousSteps } from './lookup/dangers.ts';
 
 /** A dangerous step that names nothing to keep people from harm. */
 export const hazardWithoutControl: Check = {

@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { GuideRead } from './context.ts';
+import type { GuideRead } from './lookup/context.ts';
 
 /** Headings of steps that stand in another order than the steps. Told once a guide, at the first. */
 export const headingsOutOfOrder: Check = {

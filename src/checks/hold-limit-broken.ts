@@ -1,7 +1,7 @@
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
-import { type HoldLimit, holdLimitsOf } from './hold-limits.ts';
-import { timeText } from './written.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { type HoldLimit, holdLimitsOf } from './lookup/hold-limits.ts';
+import { timeText } from './lookup/written.ts';
 
 /** A hold limit that nobody can keep: the wait alone, or with the hands-on of the next step, takes longer. */
 export const holdLimitBroken: Check = {

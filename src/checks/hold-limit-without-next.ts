@@ -1,6 +1,6 @@
 import { leadingTo } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
 
 /** A hold limit that binds nothing: no step follows, or the one that it names does not come after. */
 export const holdLimitWithoutNext: Check = {

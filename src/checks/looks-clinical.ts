@@ -1,7 +1,7 @@
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { materialName, toolName } from './names.ts';
-import { materialsHeld } from './usage.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { materialName, toolName } from './lookup/names.ts';
+import { materialsHeld } from './lookup/usage.ts';
 
 /**
  * A guide with something in it that looks like what is used for patients, which does not say that its models are kept

@@ -1,6 +1,6 @@
 import { materialsOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
 
 /** Two materials of one step that must not meet: one stops the other's cure, or together they hurt. */
 export const materialsMustNotMeet: Check = {

@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /**
  * A session that has no brief, no debrief or no clear-up: items of the agenda with these ids. Where there are models,

@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { PaperRead } from './context.ts';
+import type { PaperRead } from './lookup/context.ts';
 
 /** An approved guide or module of which nobody says who approved it, when, and until when that holds. */
 export const missingApproval: Check = {

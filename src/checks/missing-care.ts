@@ -1,4 +1,4 @@
-import type { GuideRead } from './context.ts';
+import type { GuideRead } from './lookup/context.ts';
 import type { Check, Finding } from './check.ts';
 
 /** A guide that leaves out how a model is stored, cleaned or thrown away. */

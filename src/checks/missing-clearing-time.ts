@@ -1,6 +1,6 @@
 import { stepHazards } from '../core/plan/scale/hazards.ts';
 import type { Check } from './check.ts';
-import { dangerousSteps } from './dangers.ts';
+import { dangerousSteps } from './lookup/dangers.ts';
 
 /** A step with flammable vapour of which nobody says how long it takes to clear: a flame could follow at once. */
 export const missingClearingTime: Check = {

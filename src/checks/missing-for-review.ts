@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { PaperRead } from './context.ts';
+import type { PaperRead } from './lookup/context.ts';
 
 /** What a guide or a module must say before others may rely on it: its version, its licence; a guide what it trains. */
 export const missingForReview: Check = {

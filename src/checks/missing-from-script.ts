@@ -3,8 +3,8 @@ import { allergens } from '../core/model/material.ts';
 import { metIn, sharps, type Met } from '../core/plan/cohort/met.ts';
 import { scriptWords } from '../words/index.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { materialName, toolName } from './names.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { materialName, toolName } from './lookup/names.ts';
 
 /**
  * A brief or a clear-up that leaves out a sentence on which somebody's safety hangs. They are asked for by their ids:

@@ -1,8 +1,8 @@
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { PaperRead } from './context.ts';
-import { picturesOf, type NamedFile } from './pictures.ts';
-import { the } from './unknown-names.ts';
+import type { PaperRead } from './lookup/context.ts';
+import { picturesOf, type NamedFile } from './lookup/pictures.ts';
+import { the } from './lookup/unknown-names.ts';
 
 /** A picture or a drawing that does not lie in the folder of its guide or module. */
 export const missingImage: Check = {

@@ -2,7 +2,7 @@ import type { Place } from '../core/diagnostic.ts';
 import { fileNamed } from '../core/model/file-named.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /** A film, a text or the data of judges that a module names, and that does not lie in its folder. */
 export const missingModuleFile: Check = {

@@ -1,8 +1,8 @@
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
-import { isLikeAnId } from './names.ts';
-import { textNamed } from './texts-of-module.ts';
+import type { ModuleRead } from './lookup/context.ts';
+import { isLikeAnId } from './lookup/names.ts';
+import { textNamed } from './lookup/texts-of-module.ts';
 
 /** A text to read that is written like the heading of a text of the module, and is none. */
 export const missingModuleText: Check = {

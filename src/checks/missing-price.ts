@@ -1,8 +1,8 @@
 import type { IsoDate } from '../core/model/values.ts';
 import { printHolding } from '../core/quantity/print.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context } from './context.ts';
-import { guidesTouched } from './usage.ts';
+import type { Context } from './lookup/context.ts';
+import { guidesTouched } from './lookup/usage.ts';
 
 /** A pack without a price, or a tool whose price a plan would count. */
 export const missingPrice: Check = {

@@ -1,6 +1,6 @@
 import { fileNamed } from '../core/model/file-named.ts';
 import type { Check } from './check.ts';
-import { isToHandOut, moduleFileKinds } from './module-file-kind.ts';
+import { isToHandOut, moduleFileKinds } from './lookup/module-file-kind.ts';
 
 /** A file to prepare with that a browser would open as a page, so that it could run, or that few programs open. */
 export const moduleFileKindUnknown: Check = {

@@ -1,8 +1,8 @@
 import type { Module } from '../core/model/module.ts';
 import type { Check, Finding } from './check.ts';
-import { circlesIn } from './circles.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { quoted } from './written.ts';
+import { circlesIn } from './lookup/circles.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { quoted } from './lookup/written.ts';
 
 /** Modules that come after each other, so that nobody could begin. */
 export const modulesInACircle: Check = {

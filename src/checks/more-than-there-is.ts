@@ -1,7 +1,7 @@
 import { modelsServed } from '../core/plan/scale/runs.ts';
 import type { StepAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel, Way } from './context.ts';
+import type { Context, GuideAtLevel, Way } from './lookup/context.ts';
 
 /** A run that takes more builders, or more of a place, than the program has: there is no schedule with it. */
 export const moreThanThereIs: Check = {

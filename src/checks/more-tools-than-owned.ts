@@ -1,7 +1,7 @@
 import { cohortOf } from '../core/plan/cohort/cohort.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { toolName } from './names.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { toolName } from './lookup/names.ts';
 
 /** Stations that need more of a tool at once than the program has. */
 export const moreToolsThanOwned: Check = {

@@ -1,6 +1,6 @@
-import { assessmentIds, assessmentsOf, judges } from './assessments.ts';
+import { assessmentIds, assessmentsOf, judges } from './lookup/assessments.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /** An objective of which nobody could tell whether it was reached. */
 export const objectiveWithoutAssessment: Check = {

@@ -1,6 +1,6 @@
-import { practiceIds } from './assessments.ts';
+import { practiceIds } from './lookup/assessments.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /** An objective that no station and no activity lets trainees practise. */
 export const objectiveWithoutPractice: Check = {

@@ -1,7 +1,7 @@
 import { addMonths } from '../core/time/day.ts';
 import type { Check } from './check.ts';
-import { pricedThings } from './priced-things.ts';
-import { written } from './written.ts';
+import { pricedThings } from './lookup/priced-things.ts';
+import { written } from './lookup/written.ts';
 
 /** A price from more than a year ago. */
 export const oldPrice: Check = {

@@ -1,5 +1,5 @@
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
 
 /** A station whose guide is of another version than the module was written for. */
 export const otherVersionOfGuide: Check = {

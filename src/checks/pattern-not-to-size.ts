@@ -2,8 +2,8 @@ import { type DrawingMeasure, drawingMeasure } from '../core/quantity/drawing-me
 import { exactText } from '../core/quantity/exact.ts';
 import { compare, convert, measure } from '../core/quantity/quantity.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { the } from './unknown-names.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { the } from './lookup/unknown-names.ts';
 
 /** A drawing that pieces are cut by, and that would not be printed as large as they are. */
 export const patternNotToSize: Check = {

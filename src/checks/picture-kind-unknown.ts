@@ -1,6 +1,6 @@
 import type { Check } from './check.ts';
-import { pictureKind } from './picture-kind.ts';
-import { picturesOf } from './pictures.ts';
+import { pictureKind } from './lookup/picture-kind.ts';
+import { picturesOf } from './lookup/pictures.ts';
 
 /** A picture that browsers do not show, or a file that is no picture at all. */
 export const pictureKindUnknown: Check = {

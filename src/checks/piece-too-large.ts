@@ -3,9 +3,9 @@ import { fitsOneOf } from '../core/plan/cut/cut.ts';
 import { extent, sidesOf } from '../core/plan/supply/on-hand.ts';
 import { convert, measure } from '../core/quantity/quantity.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { sizeOfPiece } from './row-keys.ts';
-import { written } from './written.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { sizeOfPiece } from './lookup/row-keys.ts';
+import { written } from './lookup/written.ts';
 
 /** A piece that no sheet, roll or rod of any pack is large enough for. */
 export const pieceTooLarge: Check = {

@@ -1,6 +1,6 @@
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
-import { sizeOfPiece } from './row-keys.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { sizeOfPiece } from './lookup/row-keys.ts';
 
 /** Pieces of one row that are lengths here and areas there, and bodies, which are not cut from anything. */
 export const piecesMixed: Check = {

@@ -3,8 +3,8 @@ import { cohortOf } from '../core/plan/cohort/cohort.ts';
 import { exactText } from '../core/quantity/exact.ts';
 import { secondsOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
-import { durationText } from './written.ts';
-import { largestGroup, sharing } from './at-a-station.ts';
+import { durationText } from './lookup/written.ts';
+import { largestGroup, sharing } from './lookup/at-a-station.ts';
 
 /** A station at which a trainee has less time with hands on than the module promises. */
 export const practiceTooShort: Check = {

@@ -1,7 +1,7 @@
 import { exactText, zero } from '../core/quantity/exact.ts';
 import { secondsOf } from '../core/time/minutes.ts';
 import type { Check } from './check.ts';
-import { durationText, written } from './written.ts';
+import { durationText, written } from './lookup/written.ts';
 
 /** Preparation that takes trainees longer than they are promised. */
 export const preparationOverPromise: Check = {

@@ -1,6 +1,6 @@
 import type { Check } from './check.ts';
-import { pricedThings } from './priced-things.ts';
-import { written } from './written.ts';
+import { pricedThings } from './lookup/priced-things.ts';
+import { written } from './lookup/written.ts';
 
 /** A price that nobody can have seen yet. */
 export const priceOfADayToCome: Check = {

@@ -3,10 +3,10 @@ import type { Workspace } from '../core/model/workspace.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 import { readLeading, type Leading } from '../core/quantity/read.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { inWords, materialName, toolName } from './names.ts';
-import { isSameNumber, nearestFirst } from './same-number.ts';
-import { statedNumbers, type StatedNumber } from './stated-numbers.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { inWords, materialName, toolName } from './lookup/names.ts';
+import { isSameNumber, nearestFirst } from './lookup/same-number.ts';
+import { statedNumbers, type StatedNumber } from './lookup/stated-numbers.ts';
 
 /**
  * A number in the text of a link that is not the one of the front matter. What is by level must agree with one of the

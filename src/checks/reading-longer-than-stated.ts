@@ -1,7 +1,7 @@
 import { secondsOf } from '../core/time/minutes.ts';
 import type { Check } from './check.ts';
-import { countsIn, textNamed } from './texts-of-module.ts';
-import { written } from './written.ts';
+import { countsIn, textNamed } from './lookup/texts-of-module.ts';
+import { written } from './lookup/written.ts';
 
 /**
  * Words that a trainee reads in a minute: slower than prose for pleasure, since there is something to learn.

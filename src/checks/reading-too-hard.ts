@@ -2,8 +2,8 @@ import { exact, exactText } from '../core/quantity/exact.ts';
 import type { Section } from '../core/model/prose.ts';
 import { countsOf, readingGrade } from '../core/statistics/readability.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
-import { countsIn, textsForAll } from './texts-of-module.ts';
+import type { ModuleRead } from './lookup/context.ts';
+import { countsIn, textsForAll } from './lookup/texts-of-module.ts';
 
 /** The school grade up to which texts for everybody are written. Common practice, no source. */
 const easyGrade = exact(8);

@@ -5,8 +5,8 @@ import { cohortOf } from '../core/plan/cohort/cohort.ts';
 import type { Turns } from '../core/plan/cohort/turns.ts';
 import { minutesOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { timeText } from './written.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { timeText } from './lookup/written.ts';
 
 /** A station that takes longer to set up again than there is between two groups. */
 export const resetLongerThanChangeOver: Check = {

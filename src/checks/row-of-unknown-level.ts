@@ -1,7 +1,7 @@
 import type { RowsWithLevels } from '../core/model/guide.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideRead } from './context.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import type { GuideRead } from './lookup/context.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A row that is for a level alone which the guide does not have, or for none. */
 export const rowOfUnknownLevel: Check = {

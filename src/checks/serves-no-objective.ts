@@ -1,7 +1,7 @@
 import type { Module } from '../core/model/module.ts';
-import { assessmentIds, assessmentsOf, judges, practiceIds, type Assessment } from './assessments.ts';
+import { assessmentIds, assessmentsOf, judges, practiceIds, type Assessment } from './lookup/assessments.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /**
  * Something that is judged or practised, and that no objective asks for. Where an objective names what is not there,

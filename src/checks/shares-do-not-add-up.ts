@@ -5,11 +5,11 @@ import { zero } from '../core/quantity/exact.ts';
 import { printMeasure } from '../core/quantity/print.ts';
 import type { Measure } from '../core/quantity/quantity.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { type Density, densityOf, inUnit, mostOf } from './convertible.ts';
-import { materialName, rowName } from './names.ts';
-import { amountOfRow } from './row-keys.ts';
-import { placeOfUse } from './step-uses.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { type Density, densityOf, inUnit, mostOf } from './lookup/convertible.ts';
+import { materialName, rowName } from './lookup/names.ts';
+import { amountOfRow } from './lookup/row-keys.ts';
+import { placeOfUse } from './lookup/step-uses.ts';
 
 /** Amounts that steps take of a row, or of an ingredient, and that come to more or less than there is of it. */
 export const sharesDoNotAddUp: Check = {

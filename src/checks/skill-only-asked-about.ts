@@ -1,7 +1,7 @@
 import type { Objective } from '../core/model/module.ts';
-import { assessmentsOf, judges } from './assessments.ts';
+import { assessmentsOf, judges } from './lookup/assessments.ts';
 import type { Check, Finding } from './check.ts';
-import type { ModuleRead } from './context.ts';
+import type { ModuleRead } from './lookup/context.ts';
 
 /**
  * Something that trainees are to show, judged by questions that they answer alone.

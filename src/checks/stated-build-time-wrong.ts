@@ -3,8 +3,8 @@ import type { PlannedSchedule } from '../core/plan/result.ts';
 import { minutesOf } from '../core/time/minutes.ts';
 import { addWorkingDays } from '../core/time/working-hours.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { timeText, written } from './written.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { timeText, written } from './lookup/written.ts';
 
 /** A build time below the computed one, or more than a working day above it. */
 export const statedBuildTimeWrong: Check = {

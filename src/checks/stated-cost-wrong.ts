@@ -1,8 +1,8 @@
 import { inCurrency } from '../core/money/money.ts';
 import { exact } from '../core/quantity/exact.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { moneyText, written } from './written.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { moneyText, written } from './lookup/written.ts';
 
 /** How far a stated figure may be off: a tenth. */
 const [low, high] = [exact('9/10'), exact('11/10')];

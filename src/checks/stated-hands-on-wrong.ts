@@ -1,8 +1,8 @@
 import { exact } from '../core/quantity/exact.ts';
 import { secondsOf } from '../core/time/minutes.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { timeText, written } from './written.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { timeText, written } from './lookup/written.ts';
 
 /** Hands-on time of all models together that the computation does not bear out, by more than a tenth. */
 export const statedHandsOnWrong: Check = {

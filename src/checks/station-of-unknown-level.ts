@@ -1,7 +1,7 @@
 import type { ModelsAtStation, Station } from '../core/model/module.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
-import { namedAt, the, unknownNames } from './unknown-names.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
+import { namedAt, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A level that a station wants of a guide, and that the guide does not have. */
 export const stationOfUnknownLevel: Check = {

@@ -1,8 +1,8 @@
 import type { Section } from '../core/model/prose.ts';
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideRead } from './context.ts';
-import { inWords } from './names.ts';
+import type { GuideRead } from './lookup/context.ts';
+import { inWords } from './lookup/names.ts';
 
 /** A step that no heading of the prose belongs to, or more than one. */
 export const stepWithoutHeading: Check = {

@@ -1,8 +1,8 @@
 import type { StepAt } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import { circlesIn } from './circles.ts';
-import type { GuideAtLevel } from './context.ts';
-import { quoted } from './written.ts';
+import { circlesIn } from './lookup/circles.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { quoted } from './lookup/written.ts';
 
 /** Steps that come after each other, so that none can be the first. */
 export const stepsInACircle: Check = {

@@ -1,6 +1,6 @@
 import { cohortOf } from '../core/plan/cohort/cohort.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, ModuleRead } from './context.ts';
+import type { Context, ModuleRead } from './lookup/context.ts';
 
 /** Fewer instructors than the ratio, or the stations that are led, ask for. */
 export const tooFewInstructors: Check = {

@@ -1,5 +1,5 @@
 import { cohortOf } from '../core/plan/cohort/cohort.ts';
-import { largestGroup } from './at-a-station.ts';
+import { largestGroup } from './lookup/at-a-station.ts';
 import type { Check } from './check.ts';
 
 /** A station where not everybody of a group has a seat, so that somebody never practises at it. */

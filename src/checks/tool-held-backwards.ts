@@ -1,7 +1,7 @@
 import { leadingTo } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel } from './context.ts';
-import { toolName } from './names.ts';
+import type { Context, GuideAtLevel } from './lookup/context.ts';
+import { toolName } from './lookup/names.ts';
 
 /** A tool that is held up to a step which does not come after the one it is held from. */
 export const toolHeldBackwards: Check = {

@@ -1,6 +1,6 @@
 import type { Check } from './check.ts';
-import { pricedThings } from './priced-things.ts';
-import { written } from './written.ts';
+import { pricedThings } from './lookup/priced-things.ts';
+import { written } from './lookup/written.ts';
 
 /** A price of which nobody says from which day it is. */
 export const undatedPrice: Check = {

@@ -1,8 +1,8 @@
 import type { Check, Finding } from './check.ts';
-import type { Context } from './context.ts';
+import type { Context } from './lookup/context.ts';
 import { isConvertible, isMassAndVolume } from '../core/quantity/quantity.ts';
-import { boughtPairs, packPairs, type UnitPair } from './unit-pairs.ts';
-import { gapPairs, mixPairs, sharePairs } from './unit-pairs-in-guides.ts';
+import { boughtPairs, packPairs, type UnitPair } from './lookup/unit-pairs.ts';
+import { gapPairs, mixPairs, sharePairs } from './lookup/unit-pairs-in-guides.ts';
 import { dimensionOf } from '../core/quantity/units.ts';
 
 /** Two amounts that must be compared and cannot be: a volume of what is sold by mass, without a density. */

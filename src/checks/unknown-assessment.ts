@@ -1,6 +1,6 @@
-import { assessmentIds } from './assessments.ts';
+import { assessmentIds } from './lookup/assessments.ts';
 import type { Check } from './check.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** What an objective says that it is assessed by, and that is no item, rating or question of its module. */
 export const unknownAssessment: Check = {

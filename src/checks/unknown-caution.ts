@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { linkedTo, unknownNames } from './unknown-names.ts';
+import { linkedTo, unknownNames } from './lookup/unknown-names.ts';
 
 /** A caution that a link of the prose leads to, and that the guide does not have. */
 export const unknownCaution: Check = {

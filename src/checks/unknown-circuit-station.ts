@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A station that an item of the agenda goes round, and that its module does not have. */
 export const unknownCircuitStation: Check = {

@@ -1,7 +1,7 @@
 import { controlWords } from '../words/index.ts';
 import type { Check } from './check.ts';
-import { isLikeAnId } from './names.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { isLikeAnId } from './lookup/names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A control that is written like an id of the published list, and is none: it would be printed as it stands. */
 export const unknownControl: Check = {

@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { linkedTo, namedIn, the, unknownNames } from './unknown-names.ts';
+import { linkedTo, namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A module that a link leads to or another module comes after, and that is not there. */
 export const unknownModule: Check = {

@@ -1,6 +1,6 @@
-import { assessmentsOf } from './assessments.ts';
+import { assessmentsOf } from './lookup/assessments.ts';
 import type { Check } from './check.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** An objective that an item, a rating or a question names, and that its module does not have. */
 export const unknownObjective: Check = {

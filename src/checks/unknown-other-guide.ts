@@ -1,7 +1,7 @@
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead, ModuleRead } from './context.ts';
-import { linkedTo, namedAt, the, unknownNames } from './unknown-names.ts';
-import { isGuideUse } from './usage.ts';
+import type { Context, GuideRead, ModuleRead } from './lookup/context.ts';
+import { linkedTo, namedAt, the, unknownNames } from './lookup/unknown-names.ts';
+import { isGuideUse } from './lookup/usage.ts';
 
 /** A guide that another guide or a module names, and that is not there. */
 export const unknownOtherGuide: Check = {

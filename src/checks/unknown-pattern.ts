@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { namedAt, the, unknownNames } from './unknown-names.ts';
+import { namedAt, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A pattern that a piece is cut by, and that the guide does not have. */
 export const unknownPattern: Check = {

@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** People that a survey asks, and that the cohort of its module does not have. */
 export const unknownPeople: Check = {

@@ -1,8 +1,8 @@
 import { meaningOf, usesOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
-import { placeOfUse } from './step-uses.ts';
-import { the, unknownNames } from './unknown-names.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { placeOfUse } from './lookup/step-uses.ts';
+import { the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A piece that a step uses, and that its material is not cut into. */
 export const unknownPiece: Check = {

@@ -1,6 +1,6 @@
-import { practiceIds } from './assessments.ts';
+import { practiceIds } from './lookup/assessments.ts';
 import type { Check } from './check.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A place of practice that an objective names, and that is no station or activity of its module. */
 export const unknownPractice: Check = {

@@ -1,8 +1,8 @@
 import { nearName } from '../core/near-name.ts';
 import { scriptWords } from '../words/index.ts';
 import type { Check } from './check.ts';
-import { isLikeAnId } from './names.ts';
-import { namedIn, the, unknownNames } from './unknown-names.ts';
+import { isLikeAnId } from './lookup/names.ts';
+import { namedIn, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A line of a script that is written like an id of the published list, and is none: it would be said as it stands. */
 export const unknownScriptSentence: Check = {

@@ -1,6 +1,6 @@
 import type { Guide } from '../core/model/guide.ts';
 import type { Check } from './check.ts';
-import { linkedTo, unknownNames } from './unknown-names.ts';
+import { linkedTo, unknownNames } from './lookup/unknown-names.ts';
 
 /** A setting that a link leads to, and that its step (outside the steps: any step) does not set. */
 export const unknownSetting: Check = {

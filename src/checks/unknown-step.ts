@@ -1,6 +1,14 @@
 import type { Check } from './check.ts';
-import type { GuideRead } from './context.ts';
-import { linkedTo, namedAt, namedIn, the, theTool, unknownNames, type Reference } from './unknown-names.ts';
+import type { GuideRead } from './lookup/context.ts';
+import {
+  linkedTo,
+  namedAt,
+  namedIn,
+  the,
+  theTool,
+  unknownNames,
+  type Reference,
+} from './lookup/unknown-names.ts';
 
 /** A step that a guide names and does not have. */
 export const unknownStep: Check = {

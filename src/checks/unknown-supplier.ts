@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { unknownNames } from './unknown-names.ts';
+import { unknownNames } from './lookup/unknown-names.ts';
 
 /** A supplier that a pack comes from, and that the program does not list: its delivery would cost nothing. */
 export const unknownSupplier: Check = {

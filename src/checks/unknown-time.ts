@@ -1,6 +1,6 @@
 import type { Check } from './check.ts';
-import { unknownNames } from './unknown-names.ts';
-import { directionsNamed } from './usage.ts';
+import { unknownNames } from './lookup/unknown-names.ts';
+import { directionsNamed } from './lookup/usage.ts';
 
 /** A time that a wait takes from the directions of a material, and that these do not give. */
 export const unknownTime: Check = {

@@ -1,7 +1,7 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead, ModuleRead } from './context.ts';
-import { linkedTo, namedAt, the, unknownNames } from './unknown-names.ts';
+import type { Context, GuideRead, ModuleRead } from './lookup/context.ts';
+import { linkedTo, namedAt, the, unknownNames } from './lookup/unknown-names.ts';
 
 /** A tool that a guide, a module or the program names, and no file describes. */
 export const unknownTool: Check = {

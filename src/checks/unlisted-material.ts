@@ -3,9 +3,9 @@ import type { Tool } from '../core/model/tool.ts';
 import { nearName } from '../core/near-name.ts';
 import { usesOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
-import { isListed, namesToUse } from './listed.ts';
-import { placeOfUse } from './step-uses.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { isListed, namesToUse } from './lookup/listed.ts';
+import { placeOfUse } from './lookup/step-uses.ts';
 
 /** Something that a step uses and that is no row, no mix and nothing in a mix of its guide. */
 export const unlistedMaterial: Check = {

@@ -1,6 +1,6 @@
 import { nearName } from '../core/near-name.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
 
 /** A place that a step needs, and of which the program does not say how many there are: it counts as unlimited. */
 export const unlistedStation: Check = {

@@ -1,9 +1,9 @@
 import { nearName } from '../core/near-name.ts';
 import { meaningOf, usesOf } from '../core/plan/scale/step-uses.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideAtLevel, GuideRead } from './context.ts';
-import { isListed, namesToUse } from './listed.ts';
-import { inWords, rowName } from './names.ts';
+import type { Context, GuideAtLevel, GuideRead } from './lookup/context.ts';
+import { isListed, namesToUse } from './lookup/listed.ts';
+import { inWords, rowName } from './lookup/names.ts';
 
 /** A row of materials that no step uses, and a mix that no row takes: at all, or at a level that has it. */
 export const unusedMaterial: Check = {

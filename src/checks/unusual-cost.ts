@@ -1,7 +1,7 @@
 import { inCurrency } from '../core/money/money.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { moneyText } from './written.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { moneyText } from './lookup/written.ts';
 
 /**
  * What materials of published models for practice come to: a sewing pad of leather and sponge, and the dearest of six

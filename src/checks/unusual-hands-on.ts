@@ -1,7 +1,7 @@
 import { exact } from '../core/quantity/exact.ts';
 import type { Check, Finding } from './check.ts';
-import type { Context, GuideRead } from './context.ts';
-import { timeText } from './written.ts';
+import type { Context, GuideRead } from './lookup/context.ts';
+import { timeText } from './lookup/written.ts';
 
 /**
  * Minutes of hands-on for one published model: one for perineal repair, and the slowest of six home-made blocks.

@@ -1,6 +1,6 @@
 import { exact, exactText } from '../core/quantity/exact.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideRead } from './context.ts';
+import type { GuideRead } from './lookup/context.ts';
 
 /**
  * Most uses of one published model: a frame for chest drains, of which the worn parts are replaced.

@@ -1,6 +1,6 @@
 import { stepHazards } from '../core/plan/scale/hazards.ts';
 import type { Check } from './check.ts';
-import { dangerousSteps } from './dangers.ts';
+import { dangerousSteps } from './lookup/dangers.ts';
 
 /** A step that is an ignition and uses what gives off flammable vapour: it cannot be kept apart from itself. */
 export const vapourNearIgnition: Check = {

@@ -1,9 +1,9 @@
 import { stepHazards } from '../core/plan/scale/hazards.ts';
 import { vapourMinutes } from '../core/plan/scale/step-times.ts';
 import type { Check, Finding } from './check.ts';
-import type { GuideAtLevel } from './context.ts';
-import { type HoldLimit, holdLimitsOf } from './hold-limits.ts';
-import { timeText } from './written.ts';
+import type { GuideAtLevel } from './lookup/context.ts';
+import { type HoldLimit, holdLimitsOf } from './lookup/hold-limits.ts';
+import { timeText } from './lookup/written.ts';
 
 /**
  * A hold limit that ends while flammable vapour still clears, before a step that is an ignition: no plan can keep both.

@@ -1,6 +1,6 @@
 import { exact, exactText, zero } from '../core/quantity/exact.ts';
 import type { Check } from './check.ts';
-import { written } from './written.ts';
+import { written } from './lookup/written.ts';
 
 /** Weights of the items that come to another sum than their module says. */
 export const weightsDoNotAddUp: Check = {

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../core/diagnostic.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import { guidesTouched, guidesWithin } from '../checks/usage.ts';
+import { guidesTouched, guidesWithin } from '../checks/lookup/usage.ts';
 
 /**
  * The findings that touch some guides, and a module where they are its own: in their files, in those of the guides

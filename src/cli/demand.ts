@@ -3,7 +3,7 @@ import type { Workspace } from '../core/model/workspace.ts';
 import { nearName } from '../core/near-name.ts';
 import type { DemandLine } from '../core/plan/demand.ts';
 import { readBatch } from '../core/plan/demand/read-option.ts';
-import { listed } from '../showing/fill.ts';
+import { listed } from '../showing/text/fill.ts';
 import type { Fault } from './fault.ts';
 import { fault, withNear } from './fault.ts';
 

@@ -1,5 +1,5 @@
-import { fill } from '../showing/fill.ts';
-import { wrapped } from '../showing/wrapped.ts';
+import { fill } from '../showing/text/fill.ts';
+import { wrapped } from '../showing/text/wrapped.ts';
 import { callFaults, callWords } from '../words/command-line.ts';
 import type { CommandName } from './command-name.ts';
 import type { ExitStatus, World } from './world.ts';

@@ -1,6 +1,6 @@
 import type { Diagnostic, Severity } from '../core/diagnostic.ts';
-import { showDiagnostic } from '../showing/diagnostic.ts';
-import { fill, listed } from '../showing/fill.ts';
+import { showDiagnostic } from '../showing/terminal/diagnostic.ts';
+import { fill, listed } from '../showing/text/fill.ts';
 import { counts, outcomeWords } from '../words/outcomes.ts';
 import type { Ink } from './ink.ts';
 

@@ -1,5 +1,5 @@
-import { indented, inColumns, type Column } from '../showing/columns.ts';
-import { wrapped } from '../showing/wrapped.ts';
+import { indented, inColumns, type Column } from '../showing/terminal/columns.ts';
+import { wrapped } from '../showing/text/wrapped.ts';
 import { commandWords, helpWords, optionWords, type OptionWords } from '../words/command-line.ts';
 import type { CommandName } from './command-name.ts';
 import type { OptionName } from './options.ts';

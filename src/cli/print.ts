@@ -11,11 +11,11 @@ import {
   printFiles,
   printModule,
 } from '../publishing/print-files.ts';
-import { shippedFiles } from '../publishing/shipped.ts';
-import type { Files } from '../publishing/files.ts';
-import { fill, listed } from '../showing/fill.ts';
-import { showCount } from '../showing/numbers.ts';
-import { wrapped } from '../showing/wrapped.ts';
+import { shippedFiles } from '../publishing/disk/shipped.ts';
+import type { Files } from '../publishing/paths/files.ts';
+import { fill, listed } from '../showing/text/fill.ts';
+import { showCount } from '../showing/text/numbers.ts';
+import { wrapped } from '../showing/text/wrapped.ts';
 import { outcomeWords } from '../words/outcomes.ts';
 import type { Call } from './arguments.ts';
 import { findChromium } from './chromium.ts';

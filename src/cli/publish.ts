@@ -3,7 +3,7 @@ import { check, publish as publishSite, readWorkspace } from '../index.ts';
 import type { Published } from '../index.ts';
 import type { Diagnostic } from '../core/diagnostic.ts';
 import type { IsoDate } from '../core/model/values.ts';
-import { fill } from '../showing/fill.ts';
+import { fill } from '../showing/text/fill.ts';
 import { outcomeWords } from '../words/outcomes.ts';
 import type { Call } from './arguments.ts';
 import type { Command } from './command.ts';

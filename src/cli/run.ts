@@ -1,7 +1,7 @@
 import { nearName } from '../core/near-name.ts';
 import { readArguments } from './arguments.ts';
 import { check } from './check.ts';
-import { listed } from '../showing/fill.ts';
+import { listed } from '../showing/text/fill.ts';
 import type { Command } from './command.ts';
 import { type CommandName, commandNames } from './command-name.ts';
 import { sayFaults, withNear } from './fault.ts';

@@ -11,7 +11,7 @@ import {
   sessionTime,
 } from '../core/plan/cohort/session-question.ts';
 import type { DemandLine, PlanSettings } from '../core/plan/demand.ts';
-import { counted, listed } from '../showing/fill.ts';
+import { counted, listed } from '../showing/text/fill.ts';
 import { type Fault, fault, withNear } from './fault.ts';
 import type { Values } from './options.ts';
 

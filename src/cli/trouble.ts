@@ -1,5 +1,5 @@
 import { Bug } from '../core/diagnostic.ts';
-import { fill } from '../showing/fill.ts';
+import { fill } from '../showing/text/fill.ts';
 import { diskWords, outcomeWords } from '../words/outcomes.ts';
 import type { ExitStatus, World } from './world.ts';
 

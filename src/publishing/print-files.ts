@@ -7,12 +7,12 @@ import type { SessionTime } from '../core/plan/cohort/session-question.ts';
 import { makePlan } from '../core/plan/plan.ts';
 import type { Plan } from '../core/plan/result.ts';
 import type { ReadWorkspace } from '../reading/read.ts';
-import { showModuleParts } from './module-parts.ts';
-import { moduleSheetFiles, moduleSheetIds } from './module-sheets.ts';
-import { type PlannedGuide, plannedGuide } from './planned-guides.ts';
-import { guidesOf } from './planned-modules.ts';
-import { sheetLinks, sheetPages } from './sheet-pages.ts';
-import type { Files } from './files.ts';
+import { showModuleParts } from './planned/module-parts.ts';
+import { moduleSheetFiles, moduleSheetIds } from './modules/module-sheets.ts';
+import { type PlannedGuide, plannedGuide } from './planned/planned-guides.ts';
+import { guidesOf } from './planned/planned-modules.ts';
+import { sheetLinks, sheetPages } from './sheets/sheet-pages.ts';
+import type { Files } from './paths/files.ts';
 
 /** A sheet to make a PDF of. */
 export interface SheetToPrint {

@@ -1,7 +1,7 @@
 import type { Workspace } from '../core/model/workspace.ts';
-import { deferral } from '../showing/deferral.ts';
-import type { PlaceId, Site } from '../../templates/page.tsx';
-import type { ManualPage } from './manual-pages.ts';
+import { deferral } from '../showing/safety/deferral.ts';
+import type { PlaceId, Site } from '../../templates/page/page.tsx';
+import type { ManualPage } from './library/manual-pages.ts';
 
 const places: readonly { readonly id: PlaceId; readonly path: string }[] = [
   { id: 'guides', path: 'index.html' },

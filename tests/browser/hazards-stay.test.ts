@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { planAt } from '../../src/core/model/plan-at.ts';
-import { showCautions, showStepCautions } from '../../src/showing/show-cautions.ts';
-import type { ShownCaution } from '../../src/showing/shown.ts';
+import { showCautions, showStepCautions } from '../../src/showing/safety/show-cautions.ts';
+import type { ShownCaution } from '../../src/showing/shown/shown.ts';
 import { inChromium } from './chromium.ts';
 import { type PlannerSite, plannerSite } from './planner-site.ts';
 import { field, saysAnother, sets } from './planner-page.ts';

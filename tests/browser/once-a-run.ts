@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { inject } from 'vitest';
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 import { writeAll } from './write-all.ts';
 
 /**

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { PageData } from '../../src/core/plan/own/page-data.ts';
 import type { Workspace } from '../../src/core/model/workspace.ts';
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 import { makeSite } from '../../src/publishing/site.ts';
 import { picturesNow, readDemo, shippedNow, today } from '../publishing/demo-site.ts';
 import { writeAll } from './write-all.ts';

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll } from 'vitest';
 import { makePlan } from '../../src/core/plan/plan.ts';
-import { plannedGuide } from '../../src/publishing/planned-guides.ts';
-import { sheetPages } from '../../src/publishing/sheet-pages.ts';
+import { plannedGuide } from '../../src/publishing/planned/planned-guides.ts';
+import { sheetPages } from '../../src/publishing/sheets/sheet-pages.ts';
 import { readDemo, shippedNow, today } from '../publishing/demo-site.ts';
 import { writeAll } from './write-all.ts';
 

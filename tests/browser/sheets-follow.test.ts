@@ -9,7 +9,7 @@ import { questionOf } from '../../src/core/plan/own/question-of.ts';
 import { makePlan } from '../../src/core/plan/plan.ts';
 import { settingsFrom } from '../../src/exports/plan-address.ts';
 import { printFiles } from '../../src/publishing/print-files.ts';
-import type { SheetId } from '../../src/publishing/sheet-pages.ts';
+import type { SheetId } from '../../src/publishing/sheets/sheet-pages.ts';
 import { sheetFollowWords as words } from '../../src/words/sheet-follow.ts';
 import { readDemo } from '../publishing/demo-site.ts';
 import { inChromium } from './chromium.ts';

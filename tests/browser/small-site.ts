@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { preparePictures } from '../../src/publishing/pictures.ts';
+import { preparePictures } from '../../src/publishing/pictures/pictures.ts';
 import { makeSite } from '../../src/publishing/site.ts';
 import { read } from '../../src/reading/read.ts';
 import { shippedNow } from '../publishing/demo-site.ts';

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 
 /** Writes files into a folder, with the folders that they need. */
 export function writeAll(folder: string, files: Files): void {

@@ -16,7 +16,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { showDiagnostic } from '../../src/showing/diagnostic.ts';
+import { showDiagnostic } from '../../src/showing/terminal/diagnostic.ts';
 import type { Diagnostic } from '../../src/core/diagnostic.ts';
 import { fileProblems } from '../../src/words/diagnostics/files.ts';
 import { planRefusals, planWarnings } from '../../src/words/diagnostics/plan.ts';

@@ -6,7 +6,7 @@ import type { Plan, PlannedSchedule } from '../../src/core/plan/result.ts';
 import { csvText } from '../../src/exports/csv-text.ts';
 import { dayListCsv } from '../../src/exports/day-list-csv.ts';
 import { shoppingCsv } from '../../src/exports/shopping-csv.ts';
-import { workOfEach } from '../../src/showing/work-of-each.ts';
+import { workOfEach } from '../../src/showing/schedule/work-of-each.ts';
 import { aProgram } from '../core/plan/a-workspace.ts';
 import { gelatinRoom } from '../core/plan/gelatin-block.ts';
 

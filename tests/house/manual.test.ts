@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checks, runChecks } from '../../src/checks/checks.ts';
-import { moduleFileKinds } from '../../src/checks/module-file-kind.ts';
+import { moduleFileKinds } from '../../src/checks/lookup/module-file-kind.ts';
 import type { Gravity } from '../../src/core/diagnostic.ts';
 import { limits } from '../../src/reading/limits.ts';
 import { judgesColumns } from '../../src/reading/judges.ts';

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFolder } from '../../src/reading/from-disk.ts';
 import { read } from '../../src/reading/read.ts';
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 import { makeSite } from '../../src/publishing/site.ts';
 import { manualNow, picturesNow, shippedNow, today } from './demo-site.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { preparePictures } from '../../src/publishing/pictures.ts';
+import { preparePictures } from '../../src/publishing/pictures/pictures.ts';
 import { makeSite } from '../../src/publishing/site.ts';
 import { read } from '../../src/reading/read.ts';
 import { demoSite, shippedNow, today } from './demo-site.ts';

@@ -1,9 +1,9 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 import { makeSite } from '../../src/publishing/site.ts';
-import { safeFileName } from '../../src/publishing/paths.ts';
-import { moduleFileKinds } from '../../src/checks/module-file-kind.ts';
+import { safeFileName } from '../../src/publishing/paths/paths.ts';
+import { moduleFileKinds } from '../../src/checks/lookup/module-file-kind.ts';
 import { findingsOf } from '../cases/workspace-of-case.ts';
 import { baseFiles, guideFile, moduleFile, readWith, textOf } from '../reading/base-workspace.ts';
 import { today } from './demo-site.ts';

@@ -1,4 +1,4 @@
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 
 /** A tag of a page that was made here, with its attributes as they read. */
 export interface Tag {

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Files } from '../../src/publishing/files.ts';
+import type { Files } from '../../src/publishing/paths/files.ts';
 import { makeSite } from '../../src/publishing/site.ts';
-import { sheetIds } from '../../src/publishing/sheet-pages.ts';
-import { deferral } from '../../src/showing/deferral.ts';
+import { sheetIds } from '../../src/publishing/sheets/sheet-pages.ts';
+import { deferral } from '../../src/showing/safety/deferral.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { demoSite, manualNow, picturesNow, readDemo, shippedNow, today } from './demo-site.ts';
 import { decoded, lettersOf, pagesOf, tagsOf } from './html.ts';

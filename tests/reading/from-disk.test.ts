@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { loadFolder, readFolder } from '../../src/reading/from-disk.ts';
-import { showDiagnostic } from '../../src/showing/diagnostic.ts';
+import { showDiagnostic } from '../../src/showing/terminal/diagnostic.ts';
 
 let outside: string;
 let folder: string;

@@ -7,7 +7,7 @@ import { readSize } from '../../src/core/quantity/read-size.ts';
 import { readDuration } from '../../src/core/time/duration.ts';
 import type { ReadWorkspace } from '../../src/reading/read.ts';
 import { readStock } from '../../src/reading/stock.ts';
-import { showDiagnostic } from '../../src/showing/diagnostic.ts';
+import { showDiagnostic } from '../../src/showing/terminal/diagnostic.ts';
 import { findingsOf } from '../cases/workspace-of-case.ts';
 import { baseFiles, guideFile, moduleFile, readWith, textOf } from './base-workspace.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readStock } from '../../src/reading/stock.ts';
-import { showDiagnostic } from '../../src/showing/diagnostic.ts';
+import { showDiagnostic } from '../../src/showing/terminal/diagnostic.ts';
 import { planJson } from '../../src/exports/plan-json.ts';
 import {
   aGuide,

@@ -4,8 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { makePlan } from '../../src/core/plan/plan.ts';
 import { read } from '../../src/reading/read.ts';
-import { planText } from '../../src/showing/plan-text.ts';
-import { showPlan } from '../../src/showing/show-plan.ts';
+import { planText } from '../../src/showing/terminal/plan-text.ts';
+import { showPlan } from '../../src/showing/plan/show-plan.ts';
 import { leavesOf } from './leaves.ts';
 
 const root = fileURLToPath(new URL('../../content/quillmoor', import.meta.url));

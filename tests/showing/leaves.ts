@@ -1,4 +1,4 @@
-import type { Shown } from '../../src/showing/shown.ts';
+import type { Shown } from '../../src/showing/shown/shown.ts';
 
 /** Every finished text of a shown plan, wherever it stands. */
 export function leavesOf(value: unknown): readonly Shown[] {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { makePlan } from '../../src/core/plan/plan.ts';
 import type { PlannedJob } from '../../src/core/plan/result.ts';
-import { showPlan } from '../../src/showing/show-plan.ts';
+import { showPlan } from '../../src/showing/plan/show-plan.ts';
 import { readDemo, today } from '../publishing/demo-site.ts';
 
 const { workspace } = await readDemo();

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { showPlan } from '../../src/showing/show-plan.ts';
+import { showPlan } from '../../src/showing/plan/show-plan.ts';
 import { aGuide, aMaterial, aRow, aStep, aWorkspace, planOf } from '../core/plan/a-workspace.ts';
 
 const insert = aGuide('insert', {

@@ -1,13 +1,13 @@
 import { toHtml } from 'hast-util-to-html';
 import { describe, expect, it } from 'vitest';
-import type { ShownCutting, ShownLayout } from '../../src/showing/shown-cutting.ts';
-import { cutCautions } from '../../src/showing/cut-cautions.ts';
+import type { ShownCutting, ShownLayout } from '../../src/showing/shown/shown-cutting.ts';
+import { cutCautions } from '../../src/showing/safety/cut-cautions.ts';
 import { cuttingWords } from '../../src/words/cutting.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
 import { whatIfWords } from '../../src/words/what-if.ts';
-import { cuttingSheet } from '../../templates/cutting-sheet.tsx';
-import { guidePage } from '../../templates/guide-page.tsx';
+import { cuttingSheet } from '../../templates/sheets/cutting-sheet.tsx';
+import { guidePage } from '../../templates/guide/guide-page.tsx';
 import { seen } from './seen.ts';
 import { guide, hotGlue, line, plan, text, view } from './views.ts';
 

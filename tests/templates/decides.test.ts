@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { ShownSchedule } from '../../src/showing/shown-schedule.ts';
+import type { ShownSchedule } from '../../src/showing/shown/shown-schedule.ts';
 import { scheduleWords } from '../../src/words/schedule.ts';
 import { whatIfWords } from '../../src/words/what-if.ts';
-import { guidePage } from '../../templates/guide-page.tsx';
+import { guidePage } from '../../templates/guide/guide-page.tsx';
 import { seen } from './seen.ts';
 import { plan, text, view } from './views.ts';
 

@@ -4,17 +4,17 @@ import { describe, expect, it } from 'vitest';
 import { catalogueWords } from '../../src/words/catalogue.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
-import { benchSheet } from '../../templates/bench-sheet.tsx';
-import { cataloguePage } from '../../templates/catalogue-page.tsx';
-import { cautionPanel } from '../../templates/caution.tsx';
-import { articlesPage } from '../../templates/articles-page.tsx';
-import { doorPage } from '../../templates/door-page.tsx';
-import { guidePage } from '../../templates/guide-page.tsx';
-import { safetyPage } from '../../templates/safety-page.tsx';
-import { said, shows } from '../../templates/place.ts';
+import { benchSheet } from '../../templates/sheets/bench-sheet.tsx';
+import { cataloguePage } from '../../templates/library/catalogue-page.tsx';
+import { cautionPanel } from '../../templates/page/caution.tsx';
+import { articlesPage } from '../../templates/library/articles-page.tsx';
+import { doorPage } from '../../templates/library/door-page.tsx';
+import { guidePage } from '../../templates/guide/guide-page.tsx';
+import { safetyPage } from '../../templates/library/safety-page.tsx';
+import { said, shows } from '../../templates/page/place.ts';
 import { seen } from './seen.ts';
 import { guide, hotGlue, line, plan, site, step, text, view } from './views.ts';
-import { showBenchCautions } from '../../src/showing/show-bench-cautions.ts';
+import { showBenchCautions } from '../../src/showing/safety/show-bench-cautions.ts';
 
 const html = (node: Nodes): string => toHtml(node);
 const order = (page: string, ...marks: readonly string[]): boolean => {

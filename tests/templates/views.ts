@@ -1,6 +1,6 @@
-import type { GuideView } from '../../templates/guide-page.tsx';
-import type { Site } from '../../templates/page.tsx';
-import type { ShownGuide } from '../../src/showing/show-guide.ts';
+import type { GuideView } from '../../templates/guide/guide-page.tsx';
+import type { Site } from '../../templates/page/page.tsx';
+import type { ShownGuide } from '../../src/showing/library/show-guide.ts';
 import {
   type Shown,
   type ShownCaution,
@@ -8,7 +8,7 @@ import {
   type ShownPlan,
   type ShownStep,
   shown,
-} from '../../src/showing/shown.ts';
+} from '../../src/showing/shown/shown.ts';
 
 /** Views made by hand, so that a template is seen with what a demo happens not to have. */
 export const site: Site = {

@@ -1,4 +1,4 @@
-import { showProgress, showWallMoment } from '../../showing/bench-text.ts';
+import { showProgress, showWallMoment } from '../../showing/plan/bench-text.ts';
 import type { Ticks } from './tick-store.ts';
 import { minutesLater, wallMoment } from './wall-clock.ts';
 

@@ -1,4 +1,4 @@
-import type { WallMoment } from '../../showing/bench-text.ts';
+import type { WallMoment } from '../../showing/plan/bench-text.ts';
 
 const aMinute = 60_000;
 

@@ -8,11 +8,11 @@ import type { PageData } from '../../core/plan/own/page-data.ts';
 import { questionOf } from '../../core/plan/own/question-of.ts';
 import { planning } from '../../core/plan/plan.ts';
 import type { Plan } from '../../core/plan/result.ts';
-import { showCurve } from '../../showing/show-curve.ts';
-import { showingPlan } from '../../showing/show-plan.ts';
-import { showRefusal } from '../../showing/show-refusal.ts';
-import type { ShownPlan } from '../../showing/shown.ts';
-import type { ShownCurve } from '../../showing/shown-what-if.ts';
+import { showCurve } from '../../showing/compare/show-curve.ts';
+import { showingPlan } from '../../showing/plan/show-plan.ts';
+import { showRefusal } from '../../showing/plan/show-refusal.ts';
+import type { ShownPlan } from '../../showing/shown/shown.ts';
+import type { ShownCurve } from '../../showing/shown/shown-what-if.ts';
 
 /**
  * What the page shows for some settings, as finished text: the plan, amounts in the prose included

@@ -1,6 +1,6 @@
 import type { InPieces } from '../../core/in-pieces.ts';
 import type { OwnSettings } from '../../core/plan/own/own-settings.ts';
-import type { ShownCurve } from '../../showing/shown-what-if.ts';
+import type { ShownCurve } from '../../showing/shown/shown-what-if.ts';
 import { plannerWords as words } from '../../words/planner.ts';
 import { carryAlong, carryToSheets, copyAddress, writeAddress } from './address.ts';
 import type { FirstAnswer, Refused } from './answer.ts';

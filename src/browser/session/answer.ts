@@ -6,9 +6,9 @@ import { planning } from '../../core/plan/plan.ts';
 import { type ShownLife, showLives } from '../../showing/session/show-lives.ts';
 import { showSession } from '../../showing/session/show-session.ts';
 import type { ShownSession } from '../../showing/session/shown-session.ts';
-import { showingPlan } from '../../showing/show-plan.ts';
-import { showRefusal } from '../../showing/show-refusal.ts';
-import type { ShownPlan } from '../../showing/shown.ts';
+import { showingPlan } from '../../showing/plan/show-plan.ts';
+import { showRefusal } from '../../showing/plan/show-refusal.ts';
+import type { ShownPlan } from '../../showing/shown/shown.ts';
 
 /** What the reader of a session's page sets. */
 export interface OwnSession extends Omit<CohortSettings, 'spares'> {

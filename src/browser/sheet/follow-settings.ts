@@ -1,6 +1,6 @@
-import { modelNumbers } from '../../showing/show-model-numbers.ts';
-import { showRecord } from '../../showing/show-record.ts';
-import { showShoppingList } from '../../showing/show-shopping-list.ts';
+import { modelNumbers } from '../../showing/plan/show-model-numbers.ts';
+import { showRecord } from '../../showing/sheets/show-record.ts';
+import { showShoppingList } from '../../showing/shopping/show-shopping-list.ts';
 import { plannerWords } from '../../words/planner.ts';
 import { sheetFollowWords as words } from '../../words/sheet-follow.ts';
 import type { FirstAnswer } from '../planner/answer.ts';

@@ -1,4 +1,4 @@
-import type { Box, CutDrawing, PieceBox } from '../shown-cutting.ts';
+import type { Box, CutDrawing, PieceBox } from '../shown/shown-cutting.ts';
 import { marksAcross, marksUp } from './cut-marks.ts';
 import { fromTop, placed, share } from './cut-places.ts';
 import { type Tree, definitions, tree } from './tree.ts';

@@ -1,4 +1,4 @@
-import type { CutDrawing, Mark } from '../shown-cutting.ts';
+import type { CutDrawing, Mark } from '../shown/shown-cutting.ts';
 import { fromTop, share } from './cut-places.ts';
 import { type Tree, tree } from './tree.ts';
 

@@ -1,4 +1,4 @@
-import type { Box, CutDrawing } from '../shown-cutting.ts';
+import type { Box, CutDrawing } from '../shown/shown-cutting.ts';
 
 /** A box as shares of the picture, from its upper left corner. */
 export function placed(box: Box, sheet: CutDrawing): Record<'x' | 'y' | 'width' | 'height', string> {

@@ -1,4 +1,4 @@
-import type { CurveDrawing } from '../shown-what-if.ts';
+import type { CurveDrawing } from '../shown/shown-what-if.ts';
 import { type Tree, percent, picture, tree } from './tree.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { scheduleWords } from '../../words/schedule.ts';
-import type { ShownStrip } from '../shown-schedule.ts';
+import type { ShownStrip } from '../shown/shown-schedule.ts';
 import { type Tree, definitions, percent, picture, tree } from './tree.ts';
 
 type Row = ShownStrip['rows'][number];

@@ -1,6 +1,6 @@
 import type { Module } from '../../core/model/module.ts';
 import { moduleDepths } from '../../core/model/module-depths.ts';
-import { wrapped } from '../wrapped.ts';
+import { wrapped } from '../text/wrapped.ts';
 
 /** Which module comes before which, ready to be drawn: boxes in columns, each right of all that come before it. */
 export interface OrderDrawing {

@@ -1,9 +1,9 @@
 import type { Module } from '../../core/model/module.ts';
 import type { Agenda } from '../../core/plan/cohort/agenda.ts';
-import { properly } from '../author-text.ts';
-import { capital, inWords } from '../fill.ts';
-import { type Shown, shown } from '../shown.ts';
-import { showMinutes } from '../times.ts';
+import { properly } from '../text/author-text.ts';
+import { capital, inWords } from '../text/fill.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import { showMinutes } from '../text/times.ts';
 
 /** What happens in a session and how long it takes, as trainees are told: no script, no clock. */
 export function showDay(

@@ -1,7 +1,7 @@
 import type { Module, Scoring } from '../../core/model/module.ts';
 import { moduleWords } from '../../words/modules.ts';
-import { counted, fill } from '../fill.ts';
-import { showDuration } from '../times.ts';
+import { counted, fill } from '../text/fill.ts';
+import { showDuration } from '../text/times.ts';
 
 const { judged: words } = moduleWords;
 

@@ -1,8 +1,8 @@
 import type { Module } from '../../core/model/module.ts';
 import { moduleWords } from '../../words/modules.ts';
-import { properly } from '../author-text.ts';
-import { capital, inWords } from '../fill.ts';
-import { type Shown, shown } from '../shown.ts';
+import { properly } from '../text/author-text.ts';
+import { capital, inWords } from '../text/fill.ts';
+import { type Shown, shown } from '../shown/shown.ts';
 import { stationName } from '../session/session-names.ts';
 
 /** Where each objective is practised and how anybody can tell: rows are objectives, columns stations and activities. */

@@ -3,12 +3,12 @@ import type { Workspace } from '../../core/model/workspace.ts';
 import type { Plan, PlannedLine } from '../../core/plan/result.ts';
 import { stepHazards } from '../../core/plan/scale/hazards.ts';
 import { planWords } from '../../words/plan.ts';
-import { capital, fill } from '../fill.ts';
-import { materialName } from '../names.ts';
-import { containsText } from '../show-labels.ts';
-import { dangerText } from '../danger-text.ts';
-import type { ShownGuide } from '../show-guide.ts';
-import { type Shown, type ShownCaution, type ShownLine, shown } from '../shown.ts';
+import { capital, fill } from '../text/fill.ts';
+import { materialName } from '../text/names.ts';
+import { containsText } from '../sheets/show-labels.ts';
+import { dangerText } from '../safety/danger-text.ts';
+import type { ShownGuide } from '../library/show-guide.ts';
+import { type Shown, type ShownCaution, type ShownLine, shown } from '../shown/shown.ts';
 
 /** A model that trainees meet in a session: what is in it, what of it can hurt. */
 export interface ShownModel {

@@ -2,11 +2,11 @@ import { isForStaff } from '../../core/model/for-staff.ts';
 import type { Module, Question } from '../../core/model/module.ts';
 import { minutesOf } from '../../core/time/minutes.ts';
 import { moduleWords as words } from '../../words/modules.ts';
-import { asSentence, properly } from '../author-text.ts';
-import { capital, fill, inWords } from '../fill.ts';
-import { type ShownOrigin, showOrigin } from '../show-origin.ts';
-import { type Shown, shown } from '../shown.ts';
-import { showDuration, showMinutes } from '../times.ts';
+import { asSentence, properly } from '../text/author-text.ts';
+import { capital, fill, inWords } from '../text/fill.ts';
+import { type ShownOrigin, showOrigin } from '../library/show-origin.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import { showDuration, showMinutes } from '../text/times.ts';
 import { showJudging } from './show-judging.ts';
 
 /**

@@ -1,13 +1,13 @@
 import type { Module, Penalty, RatingScale, ScoredItem, Station } from '../../core/model/module.ts';
 import { exact, zero } from '../../core/quantity/exact.ts';
 import { teachingWords as words } from '../../words/teaching.ts';
-import { asSentence, properly } from '../author-text.ts';
-import { capital, counted, fill, inWords, listed } from '../fill.ts';
-import { showCount, showNumber } from '../numbers.ts';
+import { asSentence, properly } from '../text/author-text.ts';
+import { capital, counted, fill, inWords, listed } from '../text/fill.ts';
+import { showCount, showNumber } from '../text/numbers.ts';
 import { passMarkText } from '../session/pass-mark-text.ts';
 import { stationName } from '../session/session-names.ts';
-import { type Shown, shown } from '../shown.ts';
-import { showDuration } from '../times.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import { showDuration } from '../text/times.ts';
 
 /** What only instructors may see of a module, as finished text. It goes into the staff edition alone. */
 export interface ShownTeaching {

@@ -3,8 +3,8 @@ import type { Module, Objective } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import { minutesOf } from '../../core/time/minutes.ts';
 import { sessionWords } from '../../words/session.ts';
-import { asSentence, properly } from '../author-text.ts';
-import { capital, fill, inWords, plainSpaces } from '../fill.ts';
+import { asSentence, properly } from '../text/author-text.ts';
+import { capital, fill, inWords, plainSpaces } from '../text/fill.ts';
 
 /** A module in the words of its pages, for other programs: without addresses, which publishing knows. */
 export function courseTexts(module: Module, { guides, modules }: Pick<Workspace, 'guides' | 'modules'>) {

@@ -5,9 +5,9 @@ import { passMarkOf } from '../../core/scoring/pass-mark.ts';
 import { planWords } from '../../words/plan.ts';
 import { sessionWords } from '../../words/session.ts';
 import { numberWords } from '../../words/units.ts';
-import { showRecordDate } from '../dates.ts';
-import { counted, fill } from '../fill.ts';
-import { showNumber } from '../numbers.ts';
+import { showRecordDate } from '../text/dates.ts';
+import { counted, fill } from '../text/fill.ts';
+import { showNumber } from '../text/numbers.ts';
 
 const words = sessionWords.passMark;
 

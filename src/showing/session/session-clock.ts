@@ -1,5 +1,5 @@
 import { sessionWords } from '../../words/session.ts';
-import { fill } from '../fill.ts';
+import { fill } from '../text/fill.ts';
 
 const minutesADay = 1440;
 

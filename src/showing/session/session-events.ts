@@ -3,9 +3,9 @@ import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import { utcTime } from '../../core/time/iso-time.ts';
 import { sessionWords } from '../../words/session.ts';
-import { fill, plainSpaces } from '../fill.ts';
-import { properly } from '../author-text.ts';
-import type { PlanEvent } from '../show-events.ts';
+import { fill, plainSpaces } from '../text/fill.ts';
+import { properly } from '../text/author-text.ts';
+import type { PlanEvent } from '../schedule/show-events.ts';
 import { groupName } from './session-names.ts';
 import { type TimetableRow, timetableOf } from './timetable.ts';
 

@@ -2,9 +2,9 @@ import type { Module, Station } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import { planWords } from '../../words/plan.ts';
 import { sessionWords } from '../../words/session.ts';
-import { properly } from '../author-text.ts';
-import { capital, fill, inWords } from '../fill.ts';
-import { showCount } from '../numbers.ts';
+import { properly } from '../text/author-text.ts';
+import { capital, fill, inWords } from '../text/fill.ts';
+import { showCount } from '../text/numbers.ts';
 
 /** "Chest drain" */
 export function stationName({ id, name }: Pick<Station, 'id' | 'name'>): string {

@@ -8,9 +8,9 @@ import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import { dayNumber } from '../../core/time/day.ts';
 import { isWorkingDay } from '../../core/time/working-hours.ts';
 import { sessionWords } from '../../words/session.ts';
-import { fill } from '../fill.ts';
-import { showCount } from '../numbers.ts';
-import { showDate, showMinutes } from '../times.ts';
+import { fill } from '../text/fill.ts';
+import { showCount } from '../text/numbers.ts';
+import { showDate, showMinutes } from '../text/times.ts';
 import { agendaName, stationName } from './session-names.ts';
 
 const words = sessionWords.notes;

@@ -1,9 +1,9 @@
 import { planWords } from '../../words/plan.ts';
 import { sessionWords } from '../../words/session.ts';
-import { type Column, inColumns, indented } from '../columns.ts';
-import { fill } from '../fill.ts';
-import { apart, hanging, isSaid, left, paragraphs, right, wrapping } from '../plan-text-parts.ts';
-import { wrapped } from '../wrapped.ts';
+import { type Column, inColumns, indented } from '../terminal/columns.ts';
+import { fill } from '../text/fill.ts';
+import { apart, hanging, isSaid, left, paragraphs, right, wrapping } from '../terminal/plan-text-parts.ts';
+import { wrapped } from '../text/wrapped.ts';
 import type { ShownLife } from './show-lives.ts';
 import type { ShownCircuit, ShownSession, ShownStation } from './shown-session.ts';
 

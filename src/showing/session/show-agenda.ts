@@ -1,8 +1,8 @@
 import type { Module } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
-import { shown } from '../shown.ts';
-import { showMinutes } from '../times.ts';
+import { shown } from '../shown/shown.ts';
+import { showMinutes } from '../text/times.ts';
 import { scriptText } from './script-text.ts';
 import { type SessionClock, rangeOn } from './session-clock.ts';
 import { agendaName } from './session-names.ts';

@@ -1,8 +1,8 @@
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import { sessionWords } from '../../words/session.ts';
-import { counted, fill } from '../fill.ts';
-import { shown } from '../shown.ts';
-import { showMinutes } from '../times.ts';
+import { counted, fill } from '../text/fill.ts';
+import { shown } from '../shown/shown.ts';
+import { showMinutes } from '../text/times.ts';
 import { daysBefore, sessionClock } from './session-clock.ts';
 import type { ShownSession } from './shown-session.ts';
 

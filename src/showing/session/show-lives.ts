@@ -3,9 +3,9 @@ import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import type { ModelNeed } from '../../core/plan/cohort/model-needs.ts';
 import { sessionWords } from '../../words/session.ts';
-import { fill } from '../fill.ts';
-import { type ShownCare, showInUse } from '../show-in-use.ts';
-import { type Shown, type ShownPlan, shown } from '../shown.ts';
+import { fill } from '../text/fill.ts';
+import { type ShownCare, showInUse } from '../library/show-in-use.ts';
+import { type Shown, type ShownPlan, shown } from '../shown/shown.ts';
 import { guideName } from './session-names.ts';
 
 /** The life of one model of a session, for those who look after it. */

@@ -4,9 +4,9 @@ import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
 import type { ModelNeed } from '../../core/plan/cohort/model-needs.ts';
 import { sessionWords } from '../../words/session.ts';
-import { capital, counted, fill, inWords, listed } from '../fill.ts';
-import { showCount } from '../numbers.ts';
-import { shown } from '../shown.ts';
+import { capital, counted, fill, inWords, listed } from '../text/fill.ts';
+import { showCount } from '../text/numbers.ts';
+import { shown } from '../shown/shown.ts';
 import { guideName } from './session-names.ts';
 import type { Besides, ShownModelNeed } from './shown-session.ts';
 

@@ -6,12 +6,12 @@ import { setsOf } from '../../core/plan/cohort/turns.ts';
 import { exact } from '../../core/quantity/exact.ts';
 import { secondsOf } from '../../core/time/minutes.ts';
 import { sessionWords } from '../../words/session.ts';
-import { asSentence } from '../author-text.ts';
-import { counted, fill } from '../fill.ts';
-import { toolName } from '../names.ts';
-import { showCount } from '../numbers.ts';
-import { shown } from '../shown.ts';
-import { showDuration, showMinutes } from '../times.ts';
+import { asSentence } from '../text/author-text.ts';
+import { counted, fill } from '../text/fill.ts';
+import { toolName } from '../text/names.ts';
+import { showCount } from '../text/numbers.ts';
+import { shown } from '../shown/shown.ts';
+import { showDuration, showMinutes } from '../text/times.ts';
 import { guideName, stationName } from './session-names.ts';
 import type { ShownStation } from './shown-session.ts';
 

@@ -1,6 +1,6 @@
 import type { ModelsAtStation } from '../../core/model/module.ts';
 import type { sessionWords } from '../../words/session.ts';
-import type { Shown } from '../shown.ts';
+import type { Shown } from '../shown/shown.ts';
 
 /** A module's session as finished text: who is where when, and what stands ready. Keys begin with `session`. */
 export interface ShownSession {

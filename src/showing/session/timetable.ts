@@ -1,7 +1,7 @@
 import type { Module } from '../../core/model/module.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { CohortPlan } from '../../core/plan/cohort/cohort.ts';
-import { plainSpaces } from '../fill.ts';
+import { plainSpaces } from '../text/fill.ts';
 import { scriptText } from './script-text.ts';
 import { agendaName, stationNameIn } from './session-names.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isThere, textOf, valueAt, valuesAt } from '../../../src/browser/refresh/values-at.ts';
-import { shown } from '../../../src/showing/shown.ts';
+import { shown } from '../../../src/showing/shown/shown.ts';
 
 const plan = {
   rows: [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cutLayout, offcutHatching } from '../../../src/showing/figures/cut-layout.ts';
-import type { CutDrawing } from '../../../src/showing/shown-cutting.ts';
+import type { CutDrawing } from '../../../src/showing/shown/shown-cutting.ts';
 import { htmlOf } from './drawn.ts';
 
 const text = (words: string) => ({ key: words, text: words });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { curveKey, outlayCurve } from '../../../src/showing/figures/outlay-curve.ts';
-import type { CurveDrawing } from '../../../src/showing/shown-what-if.ts';
+import type { CurveDrawing } from '../../../src/showing/shown/shown-what-if.ts';
 import { htmlOf } from './drawn.ts';
 
 const text = (words: string) => ({ key: words, text: words });

@@ -6,7 +6,7 @@ import type { Workspace } from '../../../src/core/model/workspace.ts';
 import { type CohortSettings, cohortOf } from '../../../src/core/plan/cohort/cohort.ts';
 import { sessionQuestion } from '../../../src/core/plan/cohort/session-question.ts';
 import { makePlan } from '../../../src/core/plan/plan.ts';
-import { showPlan } from '../../../src/showing/show-plan.ts';
+import { showPlan } from '../../../src/showing/plan/show-plan.ts';
 import { showLives } from '../../../src/showing/session/show-lives.ts';
 import { showSession } from '../../../src/showing/session/show-session.ts';
 import type { ShownSession } from '../../../src/showing/session/shown-session.ts';

@@ -1,0 +1,42 @@
+import { guideDataWords as words } from '../../src/words/guide-data.ts';
+import type { Content, Markup } from '../page/page.tsx';
+
+/** What a guide's page offers to other programs. */
+export interface GuideData {
+  readonly files: readonly { readonly href: string; readonly text: string }[];
+  /** What writes a calendar with dates; absent where there is no schedule. */
+  readonly command?: string;
+  /** Ready to stand in a script element. */
+  readonly jsonLd: string;
+}
+
+/** Files beside the page, and the guide itself as JSON-LD: data, which no browser runs. */
+export function guideData({ files, command, jsonLd }: GuideData): Markup {
+  return (
+    <section id="data" class="data" aria-labelledby="data-head">
+      <h2 id="data-head">{words.title}</h2>
+      <div>
+        <ul class="plain">
+          {files.map(({ href, text }) => (
+            <li>
+              <a href={href}>{text}</a>
+            </li>
+          ))}
+        </ul>
+        <p class="remark">{words.says}</p>
+        {calendar(command)}
+      </div>
+      <script type="application/ld+json">{jsonLd}</script>
+    </section>
+  );
+}
+
+function calendar(command: string | undefined): Content {
+  if (command === undefined) return null;
+  return (
+    <p class="remark">
+      {`${words.noCalendar} `}
+      <code>{command}</code>
+    </p>
+  );
+}
