@@ -9,10 +9,14 @@ import { casesFolder } from '../cases/workspace-of-case.ts';
 const folder = fileURLToPath(new URL('../../src/checks', import.meta.url));
 const codes = checks.map(({ code }) => code);
 
-/** Files of checks, by the code they export; the rest of the folder is what checks share. */
-const files = readdirSync(folder).filter((name) =>
-  /^export const \w+: Check\b/m.test(readFileSync(join(folder, name), 'utf8')),
-);
+/** All files of the folder but the table and the type; what several checks look up has a folder of its own. */
+const files = readdirSync(folder, { withFileTypes: true })
+  .filter((entry) => entry.isFile() && !['check.ts', 'checks.ts'].includes(entry.name))
+  .map(({ name }) => name);
+
+function exportsCheck(name: string): boolean {
+  return /^export const \w+: Check\b/m.test(readFileSync(join(folder, name), 'utf8'));
+}
 
 describe('the table of checks', () => {
   it('is in the order of the alphabet, each code once, and cannot be changed', () => {
@@ -22,6 +26,7 @@ describe('the table of checks', () => {
 
   it('holds every check that has a file, under the name of that file', () => {
     expect(files.map((name) => name.replace(/\.ts$/, '')).sort()).toEqual(codes);
+    expect(files.filter((name) => !exportsCheck(name))).toEqual([]);
   });
 
   it('names each by the bad thing, in words with hyphens', () => {
