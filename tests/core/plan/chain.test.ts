@@ -128,14 +128,16 @@ describe('tins that are full when the plan begins', () => {
   const settings = { finished: [{ guide: 'x', models: 0, past: [{ step: 'pour', models: 2 }] }] };
   const program = { owned: { tin: 2 } };
 
-  it.each<[string, Partial<PlanSettings>]>([
-    ['forwards', {}],
-    ['backwards', { readyBy: '2026-11-30T17:00' }],
-  ])('are emptied before they are filled again: %s', (_, more) => {
-    const { jobs, loads } = scheduled(guide, 4, program, { ...settings, ...more });
+  it.each<[string, number, Partial<PlanSettings>]>([
+    ['forwards, one more', 3, {}],
+    ['forwards, two more', 4, {}],
+    ['backwards, one more', 3, { readyBy: '2026-11-30T17:00' }],
+    ['backwards, two more', 4, { readyBy: '2026-11-30T17:00' }],
+  ])('are emptied before they are filled again: %s', (_, wanted, more) => {
+    const { jobs, loads } = scheduled(guide, wanted, program, { ...settings, ...more });
     const poured = jobs.filter(({ step }) => step === 'pour');
     const emptied = jobs.filter(({ step, models }) => step === 'unmould' && models[0]! <= 2);
-    expect([poured.length, emptied.length]).toEqual([2, 2]);
+    expect([poured.length, emptied.length]).toEqual([wanted - 2, 2]);
     for (const { start } of poured) {
       const before = emptied.filter(({ end }) => end <= start).length;
       const beside = poured.filter((other) => other.start < start).length;

@@ -207,22 +207,18 @@ describe('a schedule in the reference week', () => {
       aStep('mix', '5 min', '0 min', { useWithin: { any: time('10 min'), byStep: {} } }),
       aStep('pour', '15 min'),
     );
-    const prose = {
-      sections: [
-        {
-          heading: 'Mix the paste',
-          slug: 'mix-the-paste',
-          step: 'mix',
-          has: [],
-          at: { line: 1, column: 1, length: 1 },
-        },
-      ],
-      links: [],
-      images: [],
-    };
-    const { schedule } = planned({ guide: { steps, prose } });
-    expect(schedule).toMatchObject({ none: { code: 'schedule-impossible', variant: 'lags' } });
-    expect(Object.values('none' in schedule ? schedule.none.facts : {})).toContain('Mix the paste');
+    const heading = (text: string, step: string) => ({
+      ...{ heading: text, slug: step, step, has: [] },
+      at: { line: 1, column: 1, length: 1 },
+    });
+    const sections = [heading('Tidy up', 'tidy'), heading('Mix the paste', 'mix')];
+    const prose = { sections, links: [], images: [] };
+    const facts = { step: 'Mix the paste', other: 'pour' };
+    expect(planned({ guide: { steps, prose } }).schedule).toEqual({
+      none: { code: 'schedule-impossible', variant: 'lags', facts, helps: [] },
+    });
+    const backwards = planned({ guide: { steps, prose }, settings: { readyBy: '2026-12-11T16:00' } });
+    expect(backwards.schedule).toMatchObject({ none: { variant: 'lags', facts } });
   });
 
   it('says that too few builders stand in the way', () => {

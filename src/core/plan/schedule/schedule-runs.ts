@@ -63,8 +63,8 @@ export function* schedulingRuns(work: ToSchedule): InPieces<Scheduled | { readon
   const jobs = jobsOf(lines, runs, goal ? 'backwards' : 'forwards');
   const resources = resourcesOf(lines, workspace.program, builders);
   const windowOf = windowsOf({ ...work, program: workspace.program });
-  const forwards = translate({ lines, inserts, jobs, resources, clock, windowOf, search: searchFor(work) });
-  const problem = goal ? pastFirst(forwards, runs) : forwards;
+  const search = searchFor(work);
+  const problem = pastFirst(translate({ lines, inserts, jobs, resources, clock, windowOf, search }), runs);
   const end = goal ? goal.readyBy - clock.origin : 0;
   yield;
   const found = yield* scheduling(goal ? mirrored(problem, end) : problem);
@@ -89,6 +89,5 @@ function pastFirst(problem: ScheduleProblem, runs: readonly Run[]): ScheduleProb
   if (first < 0) return problem;
   const after = problem.durations.map((_, job): Lag => [first, job, 0]);
   const atOnce = runs.flatMap(({ past }, job): Lag[] => (past ? [[job, first, 0]] : []));
-  const others = [...after, ...atOnce].filter(([i, j]) => i !== j);
-  return { ...problem, lags: [...problem.lags, ...others] };
+  return { ...problem, lags: [...problem.lags, ...after, ...atOnce] };
 }

@@ -40,7 +40,7 @@ export function windowsOf(bounds: Bounds): (run: Run) => Window {
   const { clock, goal } = bounds;
   const awaited = arrivalAt(bounds);
   const over = (goal?.readyBy ?? Infinity) - clock.origin;
-  if (!goal) return (run) => ({ from: run.past ? 0 : awaited(run), until: run.past ? 0 : over, over });
+  if (!goal) return (run) => ({ from: run.past ? 0 : awaited(run), until: over, over });
   const freshFrom = bounds.lines.map((line) => earliestReady(line, goal, bounds));
   return (run) => {
     if (run.past) return { from: 0, until: over, over };
@@ -87,6 +87,6 @@ function isKept(run: Run, lines: readonly Line[]): boolean {
 /** The least start with which hands are not off a run before a minute. */
 function startToEnd(end: number, { handsOn, step, people }: Run, { calendar }: Clock): number {
   const hours = openHours(calendar);
-  const pauses = step.mayPause && people > 0 && handsOn > 0 && hours !== undefined;
+  const pauses = step.mayPause && people > 0 && hours !== undefined;
   return pauses ? startFor(hours, end, handsOn) : end - handsOn;
 }

@@ -30,9 +30,10 @@ describe('planned forwards, hands may be on', () => {
     for (const window of windows) expect(window).toMatchObject({ until: Infinity, over: Infinity });
     return windows.map((window) => window.from);
   }
+  const paste = aMix('paste', '1 L', [{ use: 'chalk', amount: amount('9 g') }, { use: 'chalk', amount: amount('9 g') }]); // prettier-ignore
   const gel = aMix('gel', '1 L', [{ use: 'water', amount: amount('900 mL') }, { use: 'powder', amount: amount('100 g') }]); // prettier-ignore
   const guide = {
-    mixes: [gel],
+    mixes: [paste, gel],
     materials: [aRow('gel', '1 L'), aRow('tape', '150 mm')],
     steps: inOrder(
       aStep('melt', '1 min', '0 min', { for: { per: 'every', models: 2 }, uses: [{ material: 'powder' }] }),
@@ -119,6 +120,17 @@ describe('planned backwards from a Friday at 16:00, hands are on', () => {
     expect(one(carve(false))).toEqual([`carve 1: ${-30 * 60} to 0`]);
   });
 
+  it('as late for a machine, which never pauses', () => {
+    const steps = [aStep('print', '4 h', '0 min', { people: 0, mayPause: true })];
+    expect(one({ steps, keeps: [day] })).toEqual([`print 1: ${-28 * 60} to 0`]);
+  });
+
+  it('no more in what is past, however long that keeps', () => {
+    const steps = [aStep('cast', '10 min'), aStep('sew', '10 min')];
+    const finished = [{ guide: 'x', models: 0, past: [{ step: 'cast', models: 1 }] }];
+    expect(one({ steps, keeps: [day] }, { finished })).toEqual(['cast 1: start to 0', 'sew 1: -1450 to 0']);
+  });
+
   it('at any time in models that go into others: the first ones', () => {
     const insert = (more: Partial<Guide>) =>
       aGuide('insert', { steps: [aStep('cut', '10 min')], keeps: [day], ...more });
@@ -139,6 +151,9 @@ describe('planned backwards from a Friday at 16:00, hands are on', () => {
     ]);
     // half of them fail: four are cut for the block
     expect(cuts({ yields: '1/2' })).toEqual([...[1, 2, 3, 4].map(any), ...[5, 6, 7, 8].map(fresh)]);
+    // the fifth is there because some fail, and goes nowhere
+    const four = [{ guide: 'block', wanted: 2 }];
+    expect(backwards([insert({ yields: '9/10' }), block], four).slice(-5)).toEqual([1, 2, 3, 4, 5].map(any));
     expect(backwards([insert({}), block], [demand[1]!]).slice(-2)).toEqual([any(1), any(2)]);
   });
 });
