@@ -52,7 +52,7 @@ const areas = {
     mutate: ['src/core/plan/schedule/*.ts'],
     tests: [
       'tests/core/plan/schedule/*.test.ts',
-      'tests/core/plan/{backwards,chain,inserts,planned-schedule}.test.ts',
+      'tests/core/plan/{backwards,chain,finished,inserts,planned-schedule}.test.ts',
     ],
   },
   hazards: {

@@ -119,7 +119,14 @@ describe('what decides when all is ready', () => {
     const steps = [aStep('cut', '10 min')];
     const plan = scheduled({ steps }, 3, { builders: 1 }, { readyBy: '2026-11-30T12:00' });
     expect(told(plan)).toEqual(['cut start', 'cut builders', 'cut builders']);
-    expect(plan.chain.map(({ job }) => job)).toEqual([0, 1, 2]);
+    expect(plan.chain).toEqual([
+      { job: 0, because: 'start' },
+      { job: 1, because: 'builders' },
+      { job: 2, because: 'builders' },
+    ]);
+    // what is glued is ready two hours later: that decides when work begins, not what is cut at the end
+    const last = [aStep('glue', '10 min', '0 min', wait('2 h')), aStep('cut', '10 min')];
+    expect(told(scheduled({ steps: last }, 1, {}, { readyBy: '2026-11-30T12:00' }))).toEqual(['glue start']);
   });
 });
 
@@ -144,5 +151,12 @@ describe('tins that are full when the plan begins', () => {
       expect(before).toBeGreaterThan(beside);
     }
     expect(loads.find(({ id }) => id === 'tin')!.peak).toBe(2);
+  });
+
+  it('decide when all is ready where nothing is poured before', () => {
+    // the only tin is full: emptied, filled again, and emptied the next day
+    const finished = [{ guide: 'x', models: 0, past: [{ step: 'pour', models: 1 }] }];
+    const plan = scheduled(guide, 2, { owned: { tin: 1 } }, { finished });
+    expect(told(plan)).toEqual(['unmould start', 'pour tool tin', 'unmould hours']);
   });
 });

@@ -65,6 +65,8 @@ describe('a schedule in the reference week', () => {
       start: 540,
       firstHandsOn: 1010,
       makespan: 975,
+      lowerBound: 975,
+      optimal: true,
       buildTime: 975,
       handsOn: 15,
     });

@@ -16,9 +16,9 @@ import { type Scheduled, type ToSchedule, schedulingRuns, scheduledUpTo } from '
 export function* planningSchedule(
   work: ToSchedule,
 ): InPieces<PlannedSchedule | { readonly none: NoSchedule }> {
-  const { runs, clock, arrivals, goal } = work;
-  if (runs.length > scheduledUpTo) {
-    const facts = { runs: String(runs.length), most: String(scheduledUpTo) };
+  const count = work.runs.length;
+  if (count > scheduledUpTo) {
+    const facts = { runs: String(count), most: String(scheduledUpTo) };
     return { none: { code: 'too-many-runs', facts, helps: [] } };
   }
   const lit = litVapour(work.lines);
@@ -26,8 +26,7 @@ export function* planningSchedule(
   const found = yield* schedulingRuns(work);
   if ('none' in found) return found;
   const planned = yield* inWords(work, found);
-  const waitsForGoods = !goal && [...arrivals.values()].some(({ at }) => at > clock.start);
-  if (!waitsForGoods) return planned;
+  if (work.arrivals.size === 0) return planned;
   const atHand = yield* schedulingRuns({ ...work, arrivals: new Map() });
   const quickest = 'none' in atHand ? planned : yield* inWords(work, atHand);
   return { ...planned, buildTime: quickest.makespan };

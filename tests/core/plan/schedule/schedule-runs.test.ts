@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { atOnce } from '../../../../src/core/in-pieces.ts';
 import type { PlanSettings } from '../../../../src/core/plan/demand.ts';
+import { programWith } from '../../../../src/core/plan/schedule/program-with.ts';
 import { schedulingRuns } from '../../../../src/core/plan/schedule/schedule-runs.ts';
 import { exact } from '../../../../src/core/quantity/exact.ts';
-import { aGuide, aStep, aToolRow, inOrder, time } from '../a-workspace.ts';
+import { aGuide, aProgram, aStep, aToolRow, inOrder, time } from '../a-workspace.ts';
 import { aWorkload } from './a-workload.ts';
 
 const steps = inOrder(
@@ -13,8 +14,9 @@ const steps = inOrder(
 const guide = aGuide('x', { steps, tools: [aToolRow('tin', { held: { from: 'pour', to: 'unmould' } })] });
 const readyBy = '2026-12-11T16:00';
 
-function scheduled(settings: Partial<PlanSettings>, more: object = {}) {
-  const work = aWorkload([guide], [{ guide: 'x', wanted: 3 }], { owned: { tin: 2 } }, settings);
+function scheduled(settings: Partial<PlanSettings>, more: object = {}, tins = 2) {
+  const { owned } = programWith(aProgram(), { kind: 'tool', id: 'tin', count: tins });
+  const work = aWorkload([guide], [{ guide: 'x', wanted: 3 }], { owned }, settings);
   return atOnce(schedulingRuns({ ...work, arrivals: new Map(), ...more }));
 }
 
@@ -37,5 +39,6 @@ describe('the runs of a plan', () => {
     expect(scheduled({ ...settings, finished })).toMatchObject({
       none: { code: 'schedule-not-found', variant: 'tool', facts: { tool: 'tin', has: '2' }, helps: [] },
     });
+    expect(scheduled({ ...settings, finished }, {}, 3)).not.toHaveProperty('none');
   });
 });

@@ -35,6 +35,15 @@ describe('a guide as a general problem', () => {
     expect(calendarOf).toEqual([0, 0, 0, 0, -1]);
   });
 
+  it('has them over in time, planned backwards: hands-on with the wait, or the wait by itself', () => {
+    const cast = one('cast', { ...wait('1 h'), waitsAt: { shelf: { count: 1, per: 'run' } } });
+    const { releases, deadlines } = problem({ steps: [cast] }, 1, {}, { readyBy: '2026-12-11T16:00' });
+    const [handsOff, over] = deadlines!;
+    expect(over! - handsOff!).toBe(60);
+    expect(over).toBeLessThan(Infinity);
+    expect(releases).toEqual([0, 0]);
+  });
+
   it('takes builders, places and tools in hand, of which the program says how many it has, for hands-on alone', () => {
     const steps = [one('fit', { ...wait('1 h'), people: 2, at: { bench: 3, corner: 1 } })];
     const tools = [
