@@ -83,6 +83,7 @@ describe('a project', () => {
     expect(heads(project)).toEqual(minutes(0, 0, 2, 5));
     // 0 takes 4; 2 takes 5, or 3 and then 0: 7; 3 takes 3, or 1 and then 2: 8
     expect(tails(project)).toEqual(minutes(0, 8, 7, 4));
+    expect([project.releases, project.durations]).toEqual([minutes(0, 0, 2, 0), minutes(0, 3, 5, 4)]);
   });
 
   it('turned round has the last job first, and lags that end with what they began with', () => {
@@ -131,7 +132,9 @@ describe('one pass', () => {
     const project = projectOf(atBench(1, [3, 2]));
     const once = serialPass(project);
     expect(once(minutes(0, 1))).toEqual({ starts: minutes(0, 3), end: 5 });
-    expect(once(minutes(1, 0))).toEqual({ starts: minutes(2, 0), end: 5 });
+    for (let again = 0; again < 3; again++)
+      expect(once(minutes(1, 0))).toEqual({ starts: minutes(2, 0), end: 5 });
+    expect(once(minutes(0, 0))).toEqual({ starts: minutes(0, 3), end: 5 });
   });
 });
 
@@ -143,8 +146,9 @@ describe('justification', () => {
   it('takes two passes more, and never ends later than what it began with', () => {
     const plain = serialPass(project)(inTurn);
     const { schedule } = scheduler(project, 3);
-    expect(plain.end).toBe(6);
-    expect(schedule(inTurn, Infinity).end).toBe(5);
+    expect(plain).toEqual({ starts: minutes(1, 0, 0, 2), end: 6 });
+    // to the end: d 2–6, c 3–6, a 1–2, b 2–3; and back: a 0–1, b 0–1, d 1–5, c 1–4
+    expect(schedule(inTurn, Infinity)).toEqual({ starts: minutes(0, 0, 1, 1), end: 5 });
   });
 
   it('is left out where no two passes are left, or the schedule ends too late for it', () => {
@@ -265,6 +269,8 @@ describe('what no schedule is shorter than', () => {
     expect(plainBound(drying)).toBe(14);
     // begun later, of which there is less: 9 + 4 and no drying
     expect(plainBound(atBench(2, [4, 4, 4], { releases: [0, 0, 9] }))).toBe(13);
+    // five jobs of 2 min that take two of four benches: 20 bench-minutes
+    expect(plainBound(atBench(4, [2, 2, 2, 2, 2], { demands: [[2], [2], [2], [2], [2]] }))).toBe(5);
     // half a minute of two benches is a whole one
     expect(plainBound(atBench(2, [3, 3, 3]))).toBe(5);
   });

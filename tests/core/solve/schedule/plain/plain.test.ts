@@ -36,6 +36,7 @@ describe('a plain problem', () => {
     ['has no holds', { holds: [{ resource: 0, count: 1, from: [[0, 'start']], to: [[1, 'end']] }] }, false],
     ['has no exclusions', { exclusions: [{ one: [], other: [] }] }, false],
     ['keeps no kinds together', { kinds: [-1, 0] }, false],
+    ['may say that none of its jobs has a kind', { kinds: [-1, -1] }, true],
     ['has no greatest lag', { lags: [[1, 0, -5]] }, false],
     ['has no jobs that wait for each other', { lags: [[0, 1, 0], [1, 0, 0]] }, false], // prettier-ignore
     ['may count lags from an end', { lags: [[0, 1, 0, 'end', 'start']] }, true],
@@ -66,6 +67,31 @@ describe('small plain problems', () => {
     expect(plainBound(problem)).toBe(11);
   });
 
+  it('by hand: the longest way to the end first, though it comes last in the list', () => {
+    // 1 and then 2 take 6; 0 goes beside 2. In the order of the list it would be 3 + 1 + 5
+    const problem: ScheduleProblem = {
+      durations: [3, 1, 5],
+      lags: [[1, 2, 0, 'end', 'start']],
+      demands: [[1], [1], [0]],
+      capacities: [1],
+    };
+    expect(solved(problem, 1)).toEqual({ starts: [1, 0, 1], makespan: 6 });
+  });
+
+  it('by hand: the first schedule is not the best', () => {
+    // three places. The long ones first: both at 0, then 2 min for two places, then 1 min for two: 6. But one long and
+    // the 2 min at 0, then the other long with 1 min for one place and 1 min for two: 13 place-minutes in 5
+    const problem = {
+      durations: [2, 1, 3, 1, 3],
+      lags: [],
+      demands: [[2], [2], [1], [1], [1]],
+      capacities: [3],
+    };
+    expect(plainBound(problem)).toBe(5);
+    expect(solved(problem, 1).makespan).toBe(6);
+    expect(solved(problem, 60).makespan).toBe(5);
+  });
+
   it('no jobs make a schedule of no length', () => {
     const problem = { durations: [], lags: [], demands: [], capacities: [2] };
     expect(isPlain(problem)).toBe(true);
@@ -92,6 +118,7 @@ describe('small plain problems', () => {
     const problem = { durations: [2, 2], lags: [], demands: [[1], [1]], capacities: [1] };
     expect(solved(problem, 0).makespan).toBe(4);
     expect(() => searchPlain({ ...problem, demands: [[1], [2]] }, 0, 5)).toThrow('with a schedule');
+    expect(() => plainBound({ ...problem, lags: [[0, 1, 0], [1, 0, 0]] })).toThrow('with a schedule'); // prettier-ignore
   });
 });
 
