@@ -1,9 +1,10 @@
 import { guideDataWords as words } from '../../src/words/guide-data.ts';
+import { type Link, linkList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 
 /** What a guide's page offers to other programs. */
 export interface GuideData {
-  readonly files: readonly { readonly href: string; readonly text: string }[];
+  readonly files: readonly Link[];
   /** What writes a calendar with dates; absent where there is no schedule. */
   readonly command?: string;
   /** Ready to stand in a script element. */
@@ -16,13 +17,7 @@ export function guideData({ files, command, jsonLd }: GuideData): Markup {
     <section id="data" class="data" aria-labelledby="data-head">
       <h2 id="data-head">{words.title}</h2>
       <div>
-        <ul class="plain">
-          {files.map(({ href, text }) => (
-            <li>
-              <a href={href}>{text}</a>
-            </li>
-          ))}
-        </ul>
+        {linkList(files)}
         <p class="remark">{words.says}</p>
         {calendar(command)}
       </div>

@@ -18,6 +18,7 @@ import { type PlannerView, guidePlanner } from './guide-planner.tsx';
 import { guideRecord } from './guide-record.tsx';
 import { guideSchedule } from './guide-schedule.tsx';
 import { guideStep } from './guide-step.tsx';
+import type { Link } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { type PagePart, partsThere } from '../page/ways.tsx';
@@ -32,7 +33,7 @@ export interface GuideView {
   /** "4 models" */
   readonly batch: string;
   /** All levels with the way to their pages; empty where the guide has one. */
-  readonly levels: readonly { readonly id: string; readonly name: string; readonly href: string }[];
+  readonly levels: readonly (Link & { readonly id: string })[];
   /** What stands before the first step. */
   readonly before: readonly ProseSection[];
   readonly steps: Readonly<Record<string, StepProse>>;
@@ -42,7 +43,7 @@ export interface GuideView {
   readonly pictures: Readonly<Record<string, Element>>;
   readonly sheetHref: string;
   /** Everything that is made to be printed, that sheet first. */
-  readonly sheets?: readonly { readonly id: string; readonly name: string; readonly href: string }[];
+  readonly sheets?: readonly Link[];
   /** The cutting plan to print; absent where nothing is cut. */
   readonly cutHref?: string;
   /** What the reader may set; absent where there is no plan to follow it. */

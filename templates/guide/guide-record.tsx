@@ -1,5 +1,6 @@
 import type { ShownOrigin } from '../../src/showing/library/show-origin.ts';
 import { pageWords } from '../../src/words/pages.ts';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
@@ -34,13 +35,7 @@ export function recordOf(
           {isSaid(licence) ? <dd {...shows(licence)} /> : null}
         </dl>
         {sources.length > 0 ? <h3>{words.sources}</h3> : null}
-        {sources.length > 0 ? (
-          <ul class="sources">
-            {sources.map((source) => (
-              <li {...shows(source)} />
-            ))}
-          </ul>
-        ) : null}
+        {textList(sources, 'sources')}
       </div>
       {history.length > 0 ? historyOf(history) : null}
     </div>

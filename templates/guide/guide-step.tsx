@@ -5,6 +5,7 @@ import type { Shown, ShownStep, ShownTake } from '../../src/showing/shown/shown.
 import { pageWords } from '../../src/words/pages.ts';
 import { cautionPanel } from '../page/caution.tsx';
 import { benchTick } from './bench.tsx';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { blank, blanks, isSaid, rowsOf, said, shows, where } from '../page/place.ts';
 
@@ -30,7 +31,7 @@ export function guideStep(
         {heading(step)}
         {dangers(step, key, prose, defers)}
         {tray(step, key)}
-        {remarks([step.limit, ...step.also])}
+        {textList([step.limit, ...step.also], 'remarks')}
         {work(prose, checks)}
         {benchTick(step)}
       </div>
@@ -170,19 +171,6 @@ function take({ amount, unit, name, note }: ShownTake): Markup {
 
 function blankTake(key: string): ShownTake {
   return { use: '{use}', ...blanks('amount', 'unit', 'name', 'note', 'total')(key) };
-}
-
-/** Hold limits, and what else must be known. */
-function remarks(texts: readonly Shown[]): Content {
-  const there = texts.filter(isSaid);
-  if (there.length === 0) return null;
-  return (
-    <ul class="remarks">
-      {there.map((text) => (
-        <li {...shows(text)} />
-      ))}
-    </ul>
-  );
 }
 
 function outcome(name: string, kind: string, content: readonly ElementContent[] = []): Content {

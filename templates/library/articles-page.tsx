@@ -1,6 +1,7 @@
 import type { Root } from 'hast';
 import type { ShownArticle, ShownPack } from '../../src/showing/library/show-library.ts';
 import { pageWords } from '../../src/words/pages.ts';
+import { type Link, linkList } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { named, scrolling } from '../page/part.tsx';
 import { plainHero } from '../page/plain-hero.tsx';
@@ -12,7 +13,7 @@ const { materials: words } = pageWords;
 /** A material or tool with the guides that use it. */
 export interface ArticleInUse {
   readonly article: ShownArticle;
-  readonly usedIn: readonly { readonly title: string; readonly href: string }[];
+  readonly usedIn: readonly Link[];
 }
 
 /** All materials, or all tools, by name. Each has an anchor: `#material-felt`. */
@@ -144,9 +145,14 @@ function facts(article: ShownArticle, usedIn: ArticleInUse['usedIn'], kind: 'mat
     <dl class="record">
       {article.facts.map(({ name, value }) => named(name.text, <>{value.text}</>))}
       {directions ? named(words.directions, directionsOf(directions)) : null}
-      {notWith.length > 0 ? named(words.notWith, linksTo('material', notWith)) : null}
+      {notWith.length > 0
+        ? named(
+            words.notWith,
+            linkList(notWith.map(({ id, name }) => ({ name: name.text, href: `#material-${id}` }))),
+          )
+        : null}
       {instead.length > 0 ? named(words.instead, insteadOf(instead)) : null}
-      {named(words.usedIn, usedIn.length === 0 ? <>{pageWords[kind].unused}</> : guidesOf(usedIn))}
+      {named(words.usedIn, usedIn.length === 0 ? <>{pageWords[kind].unused}</> : linkList(usedIn))}
     </dl>
   );
 }
@@ -168,30 +174,6 @@ function insteadOf(instead: ShownArticle['instead']): Markup {
       {instead.map(({ id, name, says }) => (
         <li>
           <a href={`#material-${id}`}>{name.text}</a>: {says.text}
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-function linksTo(anchor: string, articles: ShownArticle['notWith']): Markup {
-  return (
-    <ul class="plain">
-      {articles.map(({ id, name }) => (
-        <li>
-          <a href={`#${anchor}-${id}`}>{name.text}</a>
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-function guidesOf(guides: ArticleInUse['usedIn']): Markup {
-  return (
-    <ul class="plain">
-      {guides.map(({ title, href }) => (
-        <li>
-          <a href={href}>{title}</a>
         </li>
       ))}
     </ul>

@@ -3,6 +3,7 @@ import type { ShownGuide } from '../../src/showing/library/show-guide.ts';
 import type { ShownCatalogue, ShownEntry } from '../../src/showing/shown/shown-catalogue.ts';
 import { catalogueWords as words } from '../../src/words/catalogue.ts';
 import { catalogueChoices, catalogueOrder } from './catalogue-choices.tsx';
+import type { Link } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { plainHero } from '../page/plain-hero.tsx';
 import { isSaid, said } from '../page/place.ts';
@@ -13,7 +14,7 @@ export interface Listed {
   readonly href: string;
   readonly batch: string;
   readonly entry: ShownEntry;
-  readonly levels: readonly { readonly id: string; readonly name: string; readonly href: string }[];
+  readonly levels: readonly Link[];
 }
 
 /** All guides with their figures; a script brings the choices beside them to life. */

@@ -1,5 +1,6 @@
 import type { ElementContent, Root } from 'hast';
 import { pageWords } from '../../src/words/pages.ts';
+import type { Link } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { plainHero } from '../page/plain-hero.tsx';
 
@@ -12,7 +13,7 @@ export interface TextView {
   /** Its headings of level 2. */
   readonly headings: readonly { readonly id: string; readonly text: string }[];
   /** All pages of the manual. */
-  readonly pages: readonly { readonly title: string; readonly href: string; readonly isThis: boolean }[];
+  readonly pages: readonly (Link & { readonly isThis: boolean })[];
 }
 
 /** Plain text with the pages of the manual beside it. */
@@ -38,10 +39,10 @@ function pageList({ pages, headings }: TextView): Markup {
   return (
     <nav class="pages" aria-label={pageWords.places.manual}>
       <ul>
-        {pages.map(({ title, href, isThis }) => (
+        {pages.map(({ name, href, isThis }) => (
           <li>
             <a href={href} aria-current={isThis ? 'page' : undefined}>
-              {title}
+              {name}
             </a>
             {isThis ? below(headings) : null}
           </li>

@@ -3,6 +3,7 @@ import { mostSevereFirst } from '../../src/showing/safety/show-cautions.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { moduleWords } from '../../src/words/modules.ts';
 import { cautionPanel } from '../page/caution.tsx';
+import { textList } from '../page/lists.tsx';
 import type { Markup, Site } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { policyNote } from '../page/policy-note.tsx';
@@ -32,11 +33,7 @@ export function moduleCareful(view: CarefulView, remark = ''): Markup {
       {room.length > 0 ? (
         <div class="in-room">
           <h3>{words.room}</h3>
-          <ul class="plain">
-            {room.map((danger) => (
-              <li {...shows(danger)} />
-            ))}
-          </ul>
+          {textList(room, 'plain')}
         </div>
       ) : null}
       {models.length > 0 ? <ul class="in-models">{models.map(modelDangers)}</ul> : null}
@@ -60,11 +57,7 @@ function modelDangers({ title, level, contains, hazards, electrosurgery }: Shown
       {hazards.length > 0 ? (
         <>
           <p class="hazards-of">{words.hazards}</p>
-          <ul class="plain">
-            {hazards.map((hazard) => (
-              <li {...shows(hazard)} />
-            ))}
-          </ul>
+          {textList(hazards, 'plain')}
         </>
       ) : null}
       <p class="electrosurgery" {...shows(electrosurgery)} />

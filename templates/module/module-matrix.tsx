@@ -1,7 +1,8 @@
 import type { ShownMatrix } from '../../src/showing/module/show-matrix.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
+import { textList } from '../page/lists.tsx';
 import type { Markup } from '../page/page.tsx';
-import { isSaid, shows } from '../page/place.ts';
+import { shows } from '../page/place.ts';
 
 const { matrix: words } = teachingWords;
 
@@ -27,17 +28,7 @@ export function matrixTable({ columns, rows }: ShownMatrix): Markup {
             {practised.map((is) => (
               <td class="middle">{is ? practisedMark() : null}</td>
             ))}
-            <td>
-              {assessed.some(isSaid) ? (
-                <ul class="plain">
-                  {assessed.map((item) => (
-                    <li {...shows(item)} />
-                  ))}
-                </ul>
-              ) : (
-                words.none
-              )}
-            </td>
+            <td>{textList(assessed, 'plain') ?? words.none}</td>
           </tr>
         ))}
       </tbody>

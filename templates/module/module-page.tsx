@@ -8,6 +8,7 @@ import type { ProseSection } from '../guide/guide-page.tsx';
 import { recordOf } from '../guide/guide-record.tsx';
 import { moduleCareful } from './module-careful.tsx';
 import { modulePrepare } from './module-prepare.tsx';
+import { type Link, linkList, textList } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
@@ -26,7 +27,7 @@ export interface ModuleView {
   /** Dangers of what stands at the stations. */
   readonly room: readonly Shown[];
   /** Modules that come before, with the way to them. */
-  readonly after: readonly { readonly title: string; readonly href: string }[];
+  readonly after: readonly Link[];
   /** Prose for everybody. */
   readonly sections: readonly ProseSection[];
   readonly handOut: string;
@@ -228,11 +229,7 @@ function judged({ judged: sentences }: ShownModule, content: readonly ElementCon
     words.judged,
     <>
       {content.length > 0 ? prose(content) : null}
-      <ul class="plain">
-        {sentences.map((sentence) => (
-          <li {...shows(sentence)} />
-        ))}
-      </ul>
+      {textList(sentences, 'plain')}
     </>,
   );
 }
@@ -285,17 +282,7 @@ function record({ module, after }: ModuleView): Markup {
   const more = (
     <>
       {after.length > 0 ? <dt>{words.after}</dt> : null}
-      {after.length > 0 ? (
-        <dd>
-          <ul class="plain">
-            {after.map(({ title, href }) => (
-              <li>
-                <a href={href}>{title}</a>
-              </li>
-            ))}
-          </ul>
-        </dd>
-      ) : null}
+      {after.length > 0 ? <dd>{linkList(after)}</dd> : null}
       {module.needs.length > 0 ? <dt>{words.needs}</dt> : null}
       {module.needs.map((need) => (
         <dd {...shows(need)} />

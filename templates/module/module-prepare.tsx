@@ -2,6 +2,7 @@ import type { ShownModule, ShownPreparation } from '../../src/showing/module/sho
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { moduleWords } from '../../src/words/modules.ts';
 import type { ProseSection } from '../guide/guide-page.tsx';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
@@ -66,11 +67,7 @@ function kit(name: string, things: readonly Shown[]): Content {
   return (
     <div class="bring">
       <h3>{name}</h3>
-      <ul>
-        {things.map((thing) => (
-          <li {...shows(thing)} />
-        ))}
-      </ul>
+      {textList(things)}
     </div>
   );
 }

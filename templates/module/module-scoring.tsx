@@ -1,5 +1,6 @@
 import type { ShownScoreSheet, ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
@@ -16,11 +17,7 @@ export function moduleScoring({ scoreSheets, raterNotes, passMark, surveys }: Sh
       {raterNotes.length > 0 ? (
         <div class="rater-notes">
           <h3>{words.raterNotes}</h3>
-          <ul>
-            {raterNotes.map((note) => (
-              <li {...shows(note)} />
-            ))}
-          </ul>
+          {textList(raterNotes)}
         </div>
       ) : null}
       {isSaid(passMark) ? (

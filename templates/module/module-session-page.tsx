@@ -4,17 +4,12 @@ import type { ShownModel } from '../../src/showing/module/show-models.ts';
 import type { ShownModule } from '../../src/showing/module/show-module.ts';
 import type { ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import type { ShownLife } from '../../src/showing/session/show-lives.ts';
-import type {
-  ShownAgendaItem,
-  ShownCircuit,
-  ShownModelNeed,
-  ShownSession,
-  ShownStation,
-} from '../../src/showing/session/shown-session.ts';
+import type { ShownCircuit, ShownModelNeed, ShownSession } from '../../src/showing/session/shown-session.ts';
 import type { Shown, ShownPlan } from '../../src/showing/shown/shown.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sessionWords } from '../../src/words/session.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
+import { agendaTable } from './agenda-table.tsx';
 import { blankFact, planFigure } from '../guide/guide-hero.tsx';
 import { purchaseTable, worthKnowing } from '../guide/guide-materials.tsx';
 import type { ProseSection } from '../guide/guide-page.tsx';
@@ -24,9 +19,11 @@ import { matrixTable } from './module-matrix.tsx';
 import { modelLives } from './model-lives.tsx';
 import { moduleScoring } from './module-scoring.tsx';
 import { type SessionFields, sessionFields } from './session-fields.tsx';
+import { circuitTables, stationList } from './session-room.tsx';
+import { type Link, linkList, textList } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { part, scrolling } from '../page/part.tsx';
-import { blank, blanks, isSaid, rowsOf, said, shows, tabulates, where } from '../page/place.ts';
+import { blank, blanks, rowsOf, said, shows, where } from '../page/place.ts';
 import { type PagePart, partsThere, ways } from '../page/ways.tsx';
 
 const { page: words, staffOnly } = teachingWords;
@@ -50,8 +47,8 @@ export interface SessionView {
   readonly sections: readonly ProseSection[];
   /** What the reader may set. */
   readonly fields: SessionFields;
-  readonly sheets: readonly { readonly name: string; readonly href: string }[];
-  readonly files: readonly { readonly name: string; readonly href: string }[];
+  readonly sheets: readonly Link[];
+  readonly files: readonly Link[];
   /** What plans all its models at once. */
   readonly command: string;
 }
@@ -176,78 +173,14 @@ function agenda({ agenda: items }: ShownSession): Content {
   return part('plan', words.plan, agendaTable(items), <p>{words.planSays}</p>);
 }
 
-/** What happens when, with what is said then. */
-export function agendaTable(items: readonly ShownAgendaItem[]): Markup {
-  return (
-    <table class="agenda">
-      <tbody>
-        {items.map(({ time, takes, what, script }) => (
-          <tr>
-            <td class="clock" {...shows(time)} />
-            <td class="takes" {...shows(takes)} />
-            <th scope="row">
-              <span {...shows(what)} />
-              {script.length > 0 ? (
-                <ul class="script">
-                  {script.map((says) => (
-                    <li {...shows(says)} />
-                  ))}
-                </ul>
-              ) : null}
-            </th>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
 function timetable(circuits: readonly ShownCircuit[]): Content {
   if (circuits.length === 0) return null;
-  return part('timetable', words.timetable, <>{circuits.map(circuitTables)}</>);
-}
-
-/** A circuit twice: for the wall by round, for the hand by group. */
-export function circuitTables(circuit: ShownCircuit): Markup {
-  const key = `session.circuits.${circuit.id}`;
-  return (
-    <div class="circuit">
-      <h3 {...shows(circuit.name)} />
-      <p {...shows(circuit.says)} />
-      {scrolling(circuit.name.text, tabulates('rotation-table', key, circuit))}
-      {scrolling(sessionWords.circuit.group, tabulates('group-table', key, circuit))}
-    </div>
-  );
+  return part('timetable', words.timetable, circuitTables(circuits));
 }
 
 function stations({ stations: all }: ShownSession): Content {
   if (all.length === 0) return null;
-  return part('stations', words.rooms, <ul class="rooms">{all.map(stationRow)}</ul>);
-}
-
-export function stationRow(station: ShownStation): Markup {
-  const { name, seats, takes, reset, ledSays, models, tools, meanwhile } = station;
-  return (
-    <li>
-      <h3 {...shows(name)} />
-      {[seats, takes, reset, ledSays].filter(isSaid).map((text) => (
-        <p {...shows(text)} />
-      ))}
-      <ul class="plain">
-        {[...models.map(({ says }) => says), ...tools].map((text) => (
-          <li {...shows(text)} />
-        ))}
-      </ul>
-      {meanwhile.length > 0 ? (
-        <p class="meanwhile">
-          {words.meanwhile}{' '}
-          {meanwhile.map((text) => (
-            <span {...shows(text)} />
-          ))}
-        </p>
-      ) : null}
-    </li>
-  );
+  return part('stations', words.rooms, stationList(all));
 }
 
 function modelsToMake({ session: { models, tools }, command }: SessionView): Content {
@@ -313,28 +246,10 @@ function blankModel(key: string): ShownModelNeed {
 
 function debrief({ debrief: prompts }: ShownTeaching): Content {
   if (prompts.length === 0) return null;
-  return part(
-    'debrief',
-    words.debrief,
-    <ul class="prompts">
-      {prompts.map((prompt) => (
-        <li {...shows(prompt)} />
-      ))}
-    </ul>,
-  );
+  return part('debrief', words.debrief, textList(prompts, 'prompts'));
 }
 
 function files({ files: all }: SessionView): Content {
   if (all.length === 0) return null;
-  return part(
-    'files',
-    words.files,
-    <ul class="plain">
-      {all.map(({ name, href }) => (
-        <li>
-          <a href={href}>{name}</a>
-        </li>
-      ))}
-    </ul>,
-  );
+  return part('files', words.files, linkList(all));
 }

@@ -4,7 +4,6 @@ import { shown } from '../../src/showing/shown/shown.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import type { Content, Markup } from '../page/page.tsx';
-import { isSaid, shows } from '../page/place.ts';
 import { fieldsOf, sheetOf } from '../sheets/sheet-frame.tsx';
 
 /** What every sheet of a module shares. */
@@ -126,18 +125,5 @@ export function sheetPart(heading: string, content: Content, kind = 'keep-togeth
       <h2>{heading}</h2>
       {content}
     </section>
-  );
-}
-
-/** A list of texts, or nothing where there are none. */
-export function listOf(texts: ShownModule['bring']): Content {
-  const said = texts.filter(isSaid);
-  if (said.length === 0) return null;
-  return (
-    <ul class="plain">
-      {said.map((text) => (
-        <li {...shows(text)} />
-      ))}
-    </ul>
   );
 }

@@ -1,6 +1,7 @@
 import type { Element, Root } from 'hast';
 import type { ShownModule } from '../../src/showing/module/show-module.ts';
 import { moduleWords } from '../../src/words/modules.ts';
+import { type Link, linkList } from '../page/lists.tsx';
 import { type Content, type Markup, type Site, page } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
@@ -18,8 +19,8 @@ export interface ModulesView {
 export interface ListedModule {
   readonly module: ShownModule;
   readonly href: string;
-  readonly after: readonly { readonly title: string; readonly href: string }[];
-  readonly models: readonly { readonly title: string; readonly href: string }[];
+  readonly after: readonly Link[];
+  readonly models: readonly Link[];
 }
 
 /** All modules, in the order in which they build on each other. */
@@ -71,20 +72,12 @@ function listed({ module, href, after, models }: ListedModule): Markup {
   );
 }
 
-function ways(name: string, to: readonly { readonly title: string; readonly href: string }[]): Content {
+function ways(name: string, to: readonly Link[]): Content {
   if (to.length === 0) return null;
   return (
     <>
       <dt>{name}</dt>
-      <dd>
-        <ul class="plain">
-          {to.map(({ title, href }) => (
-            <li>
-              <a href={href}>{title}</a>
-            </li>
-          ))}
-        </ul>
-      </dd>
+      <dd>{linkList(to)}</dd>
     </>
   );
 }

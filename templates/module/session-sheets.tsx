@@ -3,22 +3,23 @@ import type { ShownMatrix } from '../../src/showing/module/show-matrix.ts';
 import type { ShownModel } from '../../src/showing/module/show-models.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import type { ShownTeaching } from '../../src/showing/module/show-teaching.ts';
-import type { ShownAgendaItem, ShownSession } from '../../src/showing/session/shown-session.ts';
+import type { ShownSession } from '../../src/showing/session/shown-session.ts';
 import { moduleWords } from '../../src/words/modules.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
+import { agendaToTick } from './agenda-table.tsx';
 import { matrixTable } from './module-matrix.tsx';
-import { stationRow, circuitTables } from './module-session-page.tsx';
 import {
   type ModuleSheetFacts,
   defersLine,
-  listOf,
   moduleSheet,
   moduleSheetHead,
   sheetPart,
 } from './module-sheet.tsx';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { scrolling } from '../page/part.tsx';
 import { blank, blanks, rowsOf, shows } from '../page/place.ts';
+import { circuitTables, stationList } from './session-room.tsx';
 import { box } from '../sheets/sheet-frame.tsx';
 
 const { sheets: titles, page: words, plan } = teachingWords;
@@ -45,15 +46,17 @@ export function sessionPlanSheet(view: SessionSheetView): Root {
         {isCareful(view) ? sheetPart(words.careful, careful(view)) : null}
         {sheetPart(
           words.people,
-          listOf([...session.people.map(({ says }) => says), session.instructors.says]),
+          textList([...session.people.map(({ says }) => says), session.instructors.says], 'plain'),
         )}
         <ul
           class="session-notes"
           {...rowsOf('session.notes', session.notes, (note) => <li {...shows(note)} />, blank)}
         />
-        {session.agenda.length > 0 ? sheetPart(words.plan, agendaRows(session.agenda), 'agenda-part') : null}
+        {session.agenda.length > 0
+          ? sheetPart(words.plan, agendaToTick(session.agenda), 'agenda-part')
+          : null}
         {session.models.length > 0 ? sheetPart(words.ready, ready(session)) : null}
-        {teaching.debrief.length > 0 ? sheetPart(words.debrief, listOf(teaching.debrief)) : null}
+        {teaching.debrief.length > 0 ? sheetPart(words.debrief, textList(teaching.debrief, 'plain')) : null}
       </>
     ),
   });
@@ -77,33 +80,6 @@ function fact({ name, value }: Fact): Markup {
       <dt {...shows(name)} />
       <dd {...shows(value)} />
     </div>
-  );
-}
-
-function agendaRows(items: readonly ShownAgendaItem[]): Markup {
-  return (
-    <table class="agenda">
-      <tbody>
-        {items.map(({ time, takes, what, script }) => (
-          <tr>
-            <td class="clock" {...shows(time)} />
-            <th scope="row">
-              <b {...shows(what)} /> <small {...shows(takes)} />
-              {script.length > 0 ? (
-                <ul class="script">
-                  {script.map((says) => (
-                    <li>
-                      {box()}
-                      <span {...shows(says)} />
-                    </li>
-                  ))}
-                </ul>
-              ) : null}
-            </th>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }
 
@@ -156,9 +132,9 @@ export function timetableSheet(view: SessionSheetView): Root {
       <>
         {moduleSheetHead(view, titles.timetable, [plan.date, plan.room, plan.begins])}
         {facts(session)}
-        {sheetPart(words.timetable, <>{session.circuits.map(circuitTables)}</>, 'circuits')}
+        {sheetPart(words.timetable, circuitTables(session.circuits), 'circuits')}
         {session.stations.length > 0
-          ? sheetPart(words.rooms, <ul class="rooms">{session.stations.map(stationRow)}</ul>, 'rooms-part')
+          ? sheetPart(words.rooms, stationList(session.stations), 'rooms-part')
           : null}
       </>
     ),
@@ -203,16 +179,19 @@ export function handOut(view: HandOutView): Root {
         {moduleSheetHead(view, module.title.text, [], titles['hand-out'])}
         <div class="two-columns">
           {part(trainee.careful, isCareful(view) ? careful(view, trainee.carefulSays) : null)}
-          {part(trainee.figures.booked, listOf([module.booked, module.where]))}
+          {part(trainee.figures.booked, textList([module.booked, module.where], 'plain'))}
           {part(trainee.aims, aims(module))}
           {part(trainee.prepare, preparation(module))}
-          {part(trainee.bring, listOf(module.bring))}
-          {part(trainee.wear, listOf(module.wear))}
+          {part(trainee.bring, textList(module.bring, 'plain'))}
+          {part(trainee.wear, textList(module.wear, 'plain'))}
           {part(trainee.day, dayList(day))}
-          {part(trainee.judged, listOf(module.judged))}
+          {part(trainee.judged, textList(module.judged, 'plain'))}
           {part(
             trainee.notices,
-            module.notices.length > 0 ? listOf(module.notices.map(({ says }) => says)) : null,
+            textList(
+              module.notices.map(({ says }) => says),
+              'plain',
+            ),
           )}
         </div>
       </>
@@ -232,7 +211,7 @@ function careful({ models, room, defers }: Careful, remark?: string): Markup {
     <>
       {remark === undefined ? null : <p>{remark}</p>}
       {models.map(inModel)}
-      {listOf(room)}
+      {textList(room, 'plain')}
       {defersLine(defers)}
     </>
   );

@@ -1,6 +1,7 @@
 import { s } from 'hastscript';
 import type { Element, Properties } from 'hast';
 import type { Shown, ShownCaution } from '../../src/showing/shown/shown.ts';
+import { textList } from './lists.tsx';
 import type { Markup } from './page.tsx';
 import { isSaid, shows } from './place.ts';
 
@@ -31,13 +32,7 @@ export function cautionPanel(
         <strong {...shows(hazard)} />
         {isSaid(harm) ? <span class="harm" {...shows(harm)} /> : null}
       </p>
-      {avoid.length > 0 ? (
-        <ul class="avoid">
-          {avoid.map((way) => (
-            <li {...shows(way)} />
-          ))}
-        </ul>
-      ) : null}
+      {textList(avoid, 'avoid')}
     </li>
   );
 }

@@ -3,6 +3,7 @@ import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
 import { cautionPanel } from '../page/caution.tsx';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { isSaid, shows } from '../page/place.ts';
 
@@ -52,11 +53,7 @@ function dangers(
       {products.length > 0 ? (
         <>
           <b>{sheetWords.products}</b>
-          <ul>
-            {products.map((danger) => (
-              <li {...shows(danger)} />
-            ))}
-          </ul>{' '}
+          {textList(products)}{' '}
         </>
       ) : null}
       {isSaid(electrosurgery) ? <b {...shows(electrosurgery)} /> : null}

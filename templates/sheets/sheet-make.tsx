@@ -5,6 +5,7 @@ import { sheetWords as words } from '../../src/words/sheets.ts';
 import type { BenchSheetView } from './bench-sheet.tsx';
 import { benchTick } from '../guide/bench.tsx';
 import { alertSymbol } from '../page/caution.tsx';
+import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/page.tsx';
 import { blanks, isSaid, rowsOf, said, shows, where } from '../page/place.ts';
 import { sheetChecks } from './sheet-checks.tsx';
@@ -78,19 +79,13 @@ function cautionLine(caution: ShownCaution, isLast: boolean, view: BenchSheetVie
 
 /** What protects, what binds in time, and what the author says of it: above the acts too. */
 function careful({ controls, limit, also }: ShownStep, prose: StepProse | undefined): Content {
-  const sentences = [...controls, limit, ...also].filter(isSaid);
+  const sentences = textList([...controls, limit, ...also]);
   const own = prose?.careful ?? [];
-  if (sentences.length + own.length === 0) return null;
+  if (!sentences && own.length === 0) return null;
   return (
     <div class="step-careful">
       {[...own]}
-      {sentences.length > 0 ? (
-        <ul>
-          {sentences.map((sentence) => (
-            <li {...shows(sentence)} />
-          ))}
-        </ul>
-      ) : null}
+      {sentences}
     </div>
   );
 }

@@ -229,7 +229,7 @@ describe('other pages', () => {
     };
     const page = html(
       articlesPage(site, 'materials', [
-        { article, usedIn: [{ title: 'Practice strap', href: '../guides/strap/index.html' }] },
+        { article, usedIn: [{ name: 'Practice strap', href: '../guides/strap/index.html' }] },
       ]),
     );
     expect(

@@ -41,7 +41,7 @@ export function guideData(planned: PlannedGuide, prose: GuideProse, workspace: W
   const names = [...guideDataFiles(planned, workspace).keys()] as readonly FileName[];
   const howTo = howToJsonLd(planned.computed, howToTexts(planned, prose, workspace), workspace.program);
   return {
-    files: names.map((name) => ({ href: name, text: words.files[name] })),
+    files: names.map((name) => ({ name: words.files[name], href: name })),
     ...(names.includes('days.csv') ? { command: commandOf(planned) } : {}),
     jsonLd: scriptData(howTo),
   };

@@ -3,7 +3,7 @@ import type { Workspace } from '../../core/model/workspace.ts';
 import type { ReadWorkspace } from '../../reading/read.ts';
 import { firstAtOnce, imageOf } from '../../rendering/figures.ts';
 import { htmlBytes } from '../../rendering/html.ts';
-import { guidePage } from '../../../templates/guide/guide-page.tsx';
+import { guidePage, type GuideView } from '../../../templates/guide/guide-page.tsx';
 import type { Site } from '../../../templates/page/page.tsx';
 import { guideData, guideDataFiles } from './guide-data.ts';
 import { picturesOf, type PublishedPicture } from '../pictures/published-pictures.ts';
@@ -86,10 +86,7 @@ function filesOf(
 }
 
 /** All levels of a guide, each with the way to its page from this one. Empty where it has one. */
-function levelLinks(
-  planned: PlannedGuide,
-  guides: readonly PlannedGuide[],
-): readonly { id: string; name: string; href: string }[] {
+function levelLinks(planned: PlannedGuide, guides: readonly PlannedGuide[]): GuideView['levels'] {
   const all = guides.filter(({ written }) => written.id === planned.written.id);
   return planned.written.levels.map(({ id, name }) => {
     const page = all.find(({ level }) => level === id)!;

@@ -9,6 +9,7 @@ import {
 } from '../../showing/library/show-library.ts';
 import { type ShownHazard, safetyRows, showSafety } from '../../showing/safety/show-safety.ts';
 import { articlesPage } from '../../../templates/library/articles-page.tsx';
+import type { Link } from '../../../templates/page/lists.tsx';
 import type { Site } from '../../../templates/page/page.tsx';
 import { safetyPage } from '../../../templates/library/safety-page.tsx';
 import type { PlannedGuide } from '../planned/planned-guides.ts';
@@ -38,17 +39,13 @@ const usesMaterial: Uses = ({ line }, id) => line.materials.some(({ material }) 
 const usesTool: Uses = ({ plan }, id) => plan.tools.some((tool) => tool.id === id);
 
 /** Guides that use an article at any level, each once, with the way from a folder of the edition. */
-function usersOf(
-  id: string,
-  guides: readonly PlannedGuide[],
-  uses: Uses,
-): readonly { title: string; href: string }[] {
+function usersOf(id: string, guides: readonly PlannedGuide[], uses: Uses): readonly Link[] {
   const users = new Map(
     guides
       .filter((planned) => uses(planned, id))
       .map(
         ({ written }) =>
-          [written.id, { title: written.title, href: `../guides/${written.id}/index.html` }] as const,
+          [written.id, { name: written.title, href: `../guides/${written.id}/index.html` }] as const,
       ),
   );
   return [...users.values()];

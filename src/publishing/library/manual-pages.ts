@@ -107,7 +107,7 @@ function homePage(pages: readonly ManualPage[], site: Site): readonly [string, U
 
 function listFrom(root: string, pages: readonly ManualPage[], here?: ManualPage) {
   return pages.map((page) => ({
-    title: page.title,
+    name: page.title,
     href: `${root}${folderOf(page)}/index.html`,
     isThis: page === here,
   }));

@@ -8,6 +8,7 @@ import { timetableCsv } from '../../exports/timetable-csv.ts';
 import { courseTexts } from '../../showing/session/course-texts.ts';
 import { timetableOf } from '../../showing/session/timetable.ts';
 import { teachingWords } from '../../words/teaching.ts';
+import type { Link } from '../../../templates/page/lists.tsx';
 import type { PlannedModule } from '../planned/planned-modules.ts';
 import type { Files } from '../paths/files.ts';
 import { webAddress } from '../paths/web-address.ts';
@@ -31,7 +32,7 @@ export function sessionDataFiles({ module, cohort }: PlannedModule, workspace: W
 }
 
 /** Those files with their names, for the page that offers them. */
-export function sessionDataLinks(files: Files): readonly { readonly name: string; readonly href: string }[] {
+export function sessionDataLinks(files: Files): readonly Link[] {
   return [...files.keys()].map((href) => ({ href, name: teachingWords.files[href as FileName] }));
 }
 

@@ -39,9 +39,12 @@ function listPage(modules: readonly PlannedModule[], { site, workspace }: Module
     modules: modules.map(({ module, guides, shown }) => ({
       module: shown.module,
       href: `${module.id}/index.html`,
-      after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `${id}/index.html` })),
+      after: modulesBefore(module, workspace).map(({ id, title }) => ({
+        name: title,
+        href: `${id}/index.html`,
+      })),
       models: guides.map(({ line, folder }) => ({
-        title: line.title.text,
+        name: line.title.text,
         href: `../${folder}/index.html`,
       })),
     })),
@@ -79,7 +82,10 @@ function traineeFiles(planned: PlannedModule, context: ModuleContext): Files {
     day: shown.day,
     room: shown.room,
     models: guides.map(({ folder }, i) => ({ ...shown.models[i]!, href: `${root}${folder}/index.html` })),
-    after: modulesBefore(module, workspace).map(({ id, title }) => ({ title, href: `../${id}/index.html` })),
+    after: modulesBefore(module, workspace).map(({ id, title }) => ({
+      name: title,
+      href: `../${id}/index.html`,
+    })),
     sections: prose.all,
     handOut: 'hand-out/index.html',
     jsonLd: moduleJsonLd(planned, workspace),

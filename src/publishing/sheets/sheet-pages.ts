@@ -14,6 +14,7 @@ import { sheetWords } from '../../words/sheets.ts';
 import { benchSheet } from '../../../templates/sheets/bench-sheet.tsx';
 import { cuttingSheet } from '../../../templates/sheets/cutting-sheet.tsx';
 import { labelsSheet } from '../../../templates/sheets/labels-sheet.tsx';
+import type { Link } from '../../../templates/page/lists.tsx';
 import { patternsSheet } from '../../../templates/sheets/patterns-sheet.tsx';
 import { recordSheet } from '../../../templates/sheets/record-sheet.tsx';
 import { shoppingSheet } from '../../../templates/sheets/shopping-sheet.tsx';
@@ -28,10 +29,8 @@ import { webAddress } from '../paths/web-address.ts';
 export type SheetId = keyof typeof sheetWords.names;
 
 /** A sheet that a guide has, and the way to it from the guide's page. */
-export interface SheetLink {
+export interface SheetLink extends Link {
   readonly id: SheetId;
-  readonly name: string;
-  readonly href: string;
 }
 
 /** One kind of sheet: a document of its own in a folder of its name. */
