@@ -13,9 +13,7 @@ export function pairsApart({ uses, durations }: Network): Apart[] {
   const jobs = durations.map((_, job) => job);
   return jobs.flatMap((one) =>
     jobs.flatMap((other) => {
-      const use = uses.find(
-        ({ needs, capacity }) => needs[one]! && needs[other]! && needs[one]! + needs[other]! > capacity,
-      );
+      const use = uses.find(({ needs, capacity }) => needs[one]! + needs[other]! > capacity);
       return use && one !== other ? [{ one, other, resource: use.resource }] : [];
     }),
   );

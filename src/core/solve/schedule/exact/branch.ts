@@ -43,7 +43,6 @@ export function branch(problem: ScheduleProblem, limits: Limits = {}): Branched 
   if ('impossible' in ground) return ground;
   const { durations, from } = ground.prepared;
   const { upper = Infinity, nodes = usualNodes(durations.length) } = limits;
-  if (ground.bound - from >= upper) return { open: true, lowerBound: upper };
   const network = networkOf(problem, ground.prepared);
   const [endBy, horizon] = [consequencesOf(network), horizonOf(ground.prepared)];
   const top = Math.min(upper, horizon + 1);

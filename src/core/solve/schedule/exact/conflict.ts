@@ -30,16 +30,16 @@ export function conflictIn(network: Network): Conflict | undefined {
 
 /** The fewest jobs, greatest needs first, that use too much at a minute; none where there is enough. */
 function tooManyAt(network: Network, { jobs, needs, capacity }: Use, minute: number): number[] {
-  const isActive = (job: number): boolean => {
-    const start = earliest(network, job);
-    return start <= minute && minute < start + network.durations[job]!;
-  };
+  const found: number[] = [];
   let sum = 0;
-  for (const job of jobs) if (isActive(job)) sum += needs[job]!;
-  if (sum <= capacity) return [];
-  const active = jobs.filter(isActive).sort((a, b) => needs[b]! - needs[a]! || a - b);
-  sum = 0;
-  return active.slice(0, active.findIndex((job) => (sum += needs[job]!) > capacity) + 1);
+  for (const job of jobs) {
+    const start = earliest(network, job);
+    if (start > minute || start + network.durations[job]! <= minute) continue;
+    found.push(job);
+    sum += needs[job]!;
+    if (sum > capacity) return found;
+  }
+  return [];
 }
 
 /** The order of two jobs that delays the end least; and the choice that all orders leave: 0 for one that just fits, up to 1. */
@@ -51,7 +51,7 @@ function waysOut(
   for (const first of jobs) {
     for (const second of jobs) {
       const room = -at[second * size + first]! - durations[first]!;
-      if (first === second || room < 0) continue;
+      if (room < 0) continue;
       choice += room / (1 + room);
       const ends = at[begin * size + first]! + durations[first]! + at[second * size + end]!;
       if (ends <= soonest) [pair, soonest] = [[first, second], ends];

@@ -17,6 +17,7 @@ export interface Network {
 export interface Use {
   readonly resource: number;
   readonly capacity: number;
+  /** Greatest needs first. */
   readonly jobs: readonly number[];
   /** By job. */
   readonly needs: readonly number[];
@@ -44,7 +45,8 @@ export function networkOf(problem: ScheduleProblem, prepared: Prepared): Network
 function usesOf({ capacities }: ScheduleProblem, prepared: Prepared): Use[] {
   return capacities.map((capacity, resource) => {
     const needs = prepared.needs.map((own) => own.find(({ usage }) => usage === resource)?.count ?? 0);
-    return { resource, capacity, needs, jobs: [...needs.keys()].filter((job) => needs[job]! > 0) };
+    const jobs = [...needs.keys()].filter((job) => needs[job]! > 0).sort((a, b) => needs[b]! - needs[a]!);
+    return { resource, capacity, needs, jobs };
   });
 }
 

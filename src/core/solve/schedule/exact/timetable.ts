@@ -13,57 +13,60 @@ import { earliest, latest, type Network, type Use } from './network.ts';
  */
 export function timetable(network: Network, use: Use): Obstacle | undefined {
   const { distances, begin, durations } = network;
-  const certain = certainUse(network, use);
-  const highest = Math.max(0, ...certain.heights);
-  if (highest > use.capacity) return fullAt(network, use, certain.times[certain.heights.indexOf(highest)]!);
+  const stretches = certainUse(network, use);
+  const highest = stretches.reduce((most, { height }) => Math.max(most, height), 0);
+  if (highest > use.capacity)
+    return fullAt(network, use, stretches.find(({ height }) => height === highest)!.from);
   for (const job of use.jobs) {
     if (highest + use.needs[job]! <= use.capacity) continue;
-    const [start, end] = freeWindow(network, use, certain, job);
+    const [start, end] = freeWindow(network, use, stretches, job);
     if (!distances.settle(begin, job, start)) return fullAt(network, use, start - 1, job);
-    if (!distances.settle(job, begin, durations[job]! - end)) return fullAt(network, use, end, job);
+    distances.settle(job, begin, durations[job]! - end);
   }
   return undefined;
 }
 
-/** What is certainly in use: from each time to the next a height. */
-interface CertainUse {
-  readonly times: readonly number[];
-  readonly heights: readonly number[];
+/** So much is certainly in use. */
+interface Stretch {
+  readonly from: number;
+  readonly until: number;
+  readonly height: number;
 }
 
-function certainUse(network: Network, { jobs, needs }: Use): CertainUse {
+/** One after the other, from the first time to the last at which anything is certainly in use. */
+function certainUse(network: Network, { jobs, needs }: Use): Stretch[] {
   const certain = jobs.filter((job) => latest(network, job) < earliestEnd(network, job));
-  const times: number[] = [];
-  for (const job of certain) times.push(latest(network, job), earliestEnd(network, job));
+  const times = certain.flatMap((job) => [latest(network, job), earliestEnd(network, job)]);
   times.sort((a, b) => a - b);
-  const heights = times.map((time) => {
+  return times.slice(1).map((until, before) => {
+    const from = times[before]!;
     let height = 0;
-    for (const job of certain) if (isSureAt(network, job, time)) height += needs[job]!;
-    return height;
+    for (const job of certain) if (isSureAt(network, job, from)) height += needs[job]!;
+    return { from, until, height };
   });
-  return { times, heights };
 }
 
 function isSureAt(network: Network, job: number, minute: number): boolean {
   return latest(network, job) <= minute && minute < earliestEnd(network, job);
 }
 
-/** The earliest start and the latest end of a job that leave others what they certainly use. */
+/**
+ * The earliest start and the latest end of a job that leave others what they certainly use. Where it can start so early,
+ * it can end so late.
+ */
 function freeWindow(
   network: Network,
   { capacity, needs }: Use,
-  { times, heights }: CertainUse,
+  stretches: readonly Stretch[],
   job: number,
 ): [start: number, end: number] {
   const minutes = network.durations[job]!;
   const [own, ownEnd] = [latest(network, job), earliestEnd(network, job)];
+  const room = capacity - needs[job]!;
+  const full = stretches.filter(({ from, height }) => height > room && (from < own || from >= ownEnd));
   let [start, end] = [ownEnd - minutes, own + minutes];
-  const isFull = (k: number): boolean =>
-    heights[k]! > capacity - needs[job]! && (times[k]! < own || times[k]! >= ownEnd);
-  for (let k = 0; k < times.length && times[k]! < start + minutes; k++)
-    if (times[k + 1]! > start && isFull(k)) start = times[k + 1]!;
-  for (let k = times.length - 1; k > 0 && times[k]! > end - minutes; k--)
-    if (times[k - 1]! < end && isFull(k - 1)) end = times[k - 1]!;
+  for (const { from, until } of full) if (until > start && from < start + minutes) start = until;
+  for (const { from, until } of full.toReversed()) if (from < end && until > end - minutes) end = from;
   return [start, end];
 }
 

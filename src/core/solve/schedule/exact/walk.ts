@@ -26,7 +26,8 @@ export function walk(
 ): Walked {
   const { distances, end, durations } = network;
   const open: { readonly pair: readonly [first: number, second: number]; readonly mark: number }[] = [];
-  let [starts, conflict]: [Walked['starts'], Walked['conflict']] = [undefined, undefined];
+  let starts: Walked['starts'];
+  let conflict: Walked['conflict'];
   let before = top;
 
   const goOn = ({ pair }: Conflict): boolean => {
@@ -46,13 +47,13 @@ export function walk(
 
   let all = false;
   for (let node = 0; node < nodes && !all; node++) {
-    const met = endBy(before - 1) ? 'dead' : conflictIn(network);
-    if (met === undefined) {
+    const isDead = endBy(before - 1) !== undefined;
+    const met = isDead ? undefined : conflictIn(network);
+    conflict ??= met;
+    if (met && goOn(met)) continue;
+    if (!met && !isDead) {
       before = earliest(network, end);
       starts = durations.map((_, job) => earliest(network, job));
-    } else if (met !== 'dead') {
-      conflict ??= met;
-      if (goOn(met)) continue;
     }
     all = before <= bound || !turn();
   }

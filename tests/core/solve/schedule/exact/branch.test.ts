@@ -9,6 +9,11 @@ function atOneBench(durations: readonly number[], more: Partial<ScheduleProblem>
   return { durations, demands: durations.map(() => [1]), capacities: [1], lags: [], ...more };
 }
 
+/** The same where each needs one of two people. */
+function byTwo(durations: readonly number[], more: Partial<ScheduleProblem> = {}): ScheduleProblem {
+  return atOneBench(durations, { capacities: [2], ...more });
+}
+
 /** `count` models: melt 5 min in one of two pots, and at once pour, then 9 min in one of three moulds. */
 function pouring(count: number, pots = 2): ScheduleProblem {
   const models = Array.from({ length: count }, (_, model) => model);
@@ -115,8 +120,17 @@ describe('what has no schedule', () => {
     expect(branch(together)).toMatchObject({ impossible: { jobs: expect.arrayContaining([1, 2]) } });
   });
 
+  it('is proven by trying, where nothing else tells, with three that cannot share two people', () => {
+    // 20 min of work fit into 2 times 11, but one of the two has to do three jobs of 4 min
+    const by = (deadline: number) =>
+      byTwo([4, 4, 4, 4, 4], { deadlines: [4, 4, 4, 4, 4].map(() => deadline) });
+    expect(branch(by(12))).toMatchObject({ makespan: 12, proven: true });
+    expect(branch(by(11))).toEqual({ impossible: { because: 'capacity', jobs: [0, 1, 2], resource: 0 } });
+  });
+
   it('is not said of a problem of which a schedule is at hand', () => {
     expect(branch(atOneBench([4, 4]), { upper: 8 })).toEqual({ open: true, lowerBound: 8 });
+    expect(branch(byTwo([4, 4, 4, 4, 4]), { upper: 12 })).toEqual({ open: true, lowerBound: 12 });
   });
 });
 
@@ -133,6 +147,36 @@ describe('the number of nodes', () => {
       expect('lowerBound' in result && result.lowerBound).toBeLessThanOrEqual(best.makespan);
     expect(proven).toBeGreaterThan(0);
     expect(least.slice(proven)).toEqual(least.slice(proven).map(() => best));
+  });
+
+  it('is no greater than what may be looked at', () => {
+    // alone, a job needs one; of two, the first is put before the second and the schedule is there: its end is the bound
+    expect(branch(atOneBench([4]), { nodes: 0 })).toEqual({ open: true, lowerBound: 4 });
+    expect(branch(atOneBench([4]), { nodes: 1 })).toMatchObject({ makespan: 4, proven: true });
+    expect(branch(atOneBench([4, 3]), { nodes: 1 })).toEqual({ open: true, lowerBound: 7 });
+    expect(branch(atOneBench([4, 3]), { nodes: 2 })).toMatchObject({ makespan: 7, proven: true });
+  });
+
+  it('finds ever shorter schedules as it grows, from a bound by all the work there is', () => {
+    // 5 and 5, 4 and 4 and so on: 19 min by two people take 10; the end counts from the first minute
+    const problem = byTwo([5, 4, 4, 3, 3], { from: 1000 });
+    const makespans = [0, 5, 8].map((nodes) => branch(problem, { nodes }));
+    expect(makespans).toMatchObject([
+      { open: true, lowerBound: 10 },
+      { makespan: 11, proven: false, lowerBound: 10 },
+      { makespan: 10, proven: true, lowerBound: 10 },
+    ]);
+    // several on the way: each is shorter than the one before
+    const long = atOneBench([3, 4, 5, 6, 6, 7], {
+      demands: [[3], [1], [2], [3], [3], [1]],
+      capacities: [4],
+      releases: [1, 0, 3, 6, 6, 0],
+    });
+    const found = Array.from({ length: 25 }, (_, nodes) => branch(long, { nodes })).flatMap((result) =>
+      'makespan' in result ? [result.makespan] : [],
+    );
+    expect(new Set(found).size).toBeGreaterThan(2);
+    expect(found).toEqual(found.toSorted((a, b) => b - a));
   });
 
   it('bounds the work for many jobs too', () => {

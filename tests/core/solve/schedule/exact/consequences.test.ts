@@ -146,10 +146,23 @@ describe('a conflict', () => {
     }, 8);
     expect(seen).toBeGreaterThan(runs(20));
   });
-  it('is resolved in the order that delays the end least', () => {
-    // whichever comes first, 20 min follow job 1
-    const problem = work([5, 5, 20], [1, 1, 0], 1, { lags: [[1, 2, 5]] });
-    expect(conflictIn(ending(problem))).toEqual({ jobs: [0, 1], resource: 0, pair: [1, 0] });
+  it('is of the fewest jobs: those that need most', () => {
+    expect(conflictIn(ending(work([4, 4, 4, 4], [1, 1, 2, 2], 3)))).toMatchObject({ jobs: [2, 3] });
+  });
+  it('is none where one job ends as the next begins, or all fit', () => {
+    const inTurn = work([4, 4], [1, 1], 1, { lags: [[0, 1, 4]] });
+    expect(conflictIn(ending(inTurn))).toBeUndefined();
+    expect(conflictIn(ending(work([4, 4], [1, 2], 3)))).toBeUndefined();
+  });
+  it.each<[what: string, durations: number[], more: Partial<ScheduleProblem>, pair: [number, number]]>([
+    ['20 min follow job 1, which goes first', [5, 5, 20], { lags: [[1, 2, 5]] }, [1, 0]],
+    ['20 min follow job 0, which goes first', [5, 5, 20], { lags: [[0, 2, 5]] }, [0, 1]],
+    ['3 min follow the short job, which goes first all the same', [9, 2, 3], { lags: [[1, 2, 2]] }, [1, 0]],
+    ['the long job can begin only 5 min later', [9, 8, 1], { releases: [5, 0, 0] }, [1, 0]],
+    ['the long job can begin only 5 min later', [8, 9, 1], { releases: [0, 5, 0] }, [0, 1]],
+  ])('is resolved in the order that delays the end least: %s', (_, durations, more, pair) => {
+    const problem = work(durations, [1, 1, 0], 1, more);
+    expect(conflictIn(ending(problem))).toEqual({ jobs: [0, 1], resource: 0, pair });
   });
   it('that leaves fewer choices comes first', () => {
     // jobs 0 and 1 may come in either order, at any time; 2 and 3 must both end by 9, 4 min each
@@ -159,10 +172,20 @@ describe('a conflict', () => {
       deadlines: [60, 60, 9, 9],
     });
     expect(conflictIn(ending(problem))).toMatchObject({ jobs: [2, 3], resource: 1 });
+    const swapped = { ...problem, deadlines: [9, 9, 60, 60] };
+    expect(conflictIn(ending(swapped))).toMatchObject({ jobs: [0, 1], resource: 0 });
   });
   it('cannot be resolved where its jobs certainly overlap', () => {
     const problem = work([4, 4], [1, 1], 1, { lags: [[0, 1, -1], [1, 0, -1]] }); // prettier-ignore
     expect(conflictIn(ending(problem))).toEqual({ jobs: [0, 1], resource: 0 });
+    // and comes even before one that just fits
+    const both = work([4, 4, 4, 4], [0, 0, 0, 0], 1, {
+      demands: [[1, 0], [1, 0], [0, 1], [0, 1]], // prettier-ignore
+      capacities: [1, 1],
+      deadlines: [8, 8, 60, 60],
+      lags: [[2, 3, -1], [3, 2, -1]], // prettier-ignore
+    });
+    expect(conflictIn(ending(both))).toEqual({ jobs: [2, 3], resource: 1 });
   });
 });
 
@@ -201,6 +224,12 @@ describe('groups of jobs that nothing tells apart', () => {
     ['edges', { lags: lags.with(3, [3, 2, -45, 'start', 'end']) }],
   ])('are not those that differ by a %s', (_, more) => {
     expect(twinOrder({ ...models, ...more })).toEqual([[0, 4, 0]]);
+  });
+  it('are told apart by nothing that is only listed in another order', () => {
+    expect(twinOrder({ ...models, lags: lags.toReversed() })).toEqual(twinOrder(models));
+    expect(twinOrder({ ...models, lags: [...lags.slice(0, 2), ...lags.slice(2).toReversed()] })).toEqual(
+      twinOrder(models),
+    );
   });
   it('are one group where a lag binds them', () => {
     expect(twinOrder({ ...models, lags: [...lags, [1, 2, 0]] })).toEqual([]);

@@ -74,9 +74,11 @@ describe('random problems of up to 9 jobs', () => {
     holds((problem) => {
       const result = branch(problem);
       expect(branch(structuredClone(problem))).toEqual(result);
-      const earlier = branch(moved(problem, -1000));
-      if (!('starts' in result)) expect(earlier).toEqual(result);
-      else expect(earlier).toEqual({ ...result, starts: result.starts.map((start) => start - 1000) });
+      for (const by of [-1000, 1000]) {
+        const shifted = branch(moved(problem, by));
+        if (!('starts' in result)) expect(shifted).toEqual(result);
+        else expect(shifted).toEqual({ ...result, starts: result.starts.map((start) => start + by) });
+      }
     });
   });
 
