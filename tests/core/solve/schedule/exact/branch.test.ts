@@ -203,6 +203,15 @@ describe('which problems', () => {
       { ...plain, exclusions: [{ one: [{ job: 0, after: 1 }], other: [{ job: 1, after: 0 }] }] },
     ],
     [
+      'a hold and an exclusion',
+      false,
+      {
+        ...plain,
+        holds: [{ resource: 0, count: 1, from: [[0, 'start']], to: [[1, 'end']] }],
+        exclusions: [{ one: [{ job: 0, after: 1 }], other: [{ job: 1, after: 0 }] }],
+      },
+    ],
+    [
       'more jobs than the table of least times should hold',
       false,
       atOneBench(new Array<number>(251).fill(1)),
