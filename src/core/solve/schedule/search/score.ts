@@ -77,7 +77,7 @@ export function compareScores(a: Score, b: Score, numbers = 5): number {
 
 /**
  * What counts how often somebody goes on with another kind of job than the one before; all are one where there is no
- * crew. It uses the same lists again and again.
+ * crew. Jobs that begin at once come by their numbers, as where people are named. It uses the same lists again and again.
  */
 function changesOfTask({ problem, prepared }: Ground): {
   changesOf: (times: TimesOf) => number;
