@@ -33,6 +33,7 @@ describe('a job, where others have all places from 6 to 8 and from 12 to 14,', (
     ['comes into it from either side', 4, [7, 13], [8, 12]],
     ['begins before both where it just fits there', 6, [0, 11], [0, 6]],
     ['begins after both where it cannot come before', 4, [9, 20], [14, 20]],
+    ['ends before both where it cannot come after', 4, [0, 11], [0, 6]],
     ['begins after both where the gap is too short for it', 5, [5, 20], [14, 20]],
     ['ends before both where the gap is too short for it', 5, [0, 13], [0, 6]],
     ['goes anywhere where it fits before and after', 4, [0, 20], [0, 20]],
