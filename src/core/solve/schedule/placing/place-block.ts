@@ -117,13 +117,11 @@ function placeEach(making: Making, jobs: readonly number[]): Halt | undefined {
   return undefined;
 }
 
-/** A job that has its place too early for one that has just been placed. */
+/** A job that has its place too early for one that has just been placed; the start of one without a place is `NaN`. */
 function tooEarlyFor({ prepared, starts, ends }: Board, job: number): Halt | undefined {
   for (const tie of prepared.outOf[job]!) {
-    const start = starts[tie.to]!;
-    if (Number.isNaN(start)) continue;
     const earliest = earliestBy(tie, starts[job]!, ends[job]!, prepared.times);
-    if (start < earliest) return { move: tie.to, to: earliest };
+    if (starts[tie.to]! < earliest) return { move: tie.to, to: earliest };
   }
   return undefined;
 }

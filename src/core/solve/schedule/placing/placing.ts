@@ -42,7 +42,7 @@ export function placer(ground: Basis): Placer {
  *         Neumann, Schwindt and Zimmermann, Project Scheduling with Time Windows and Scarce Resources (2003). Both
  *         from memory.
  */
-export function place(placer: Placer, rank: Int32Array, most: Most, inLine = false): Obstacle | undefined {
+export function place(placer: Placer, rank: Int32Array, most: Most, inLine: boolean): Obstacle | undefined {
   const { making, line, pushed } = placer;
   const { board } = making;
   const { blocks } = board.prepared;

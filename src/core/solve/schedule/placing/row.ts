@@ -17,8 +17,11 @@ export function take(row: Row, place: number): void {
 /** Frees the first place that is taken; -1 where none is. */
 export function freeFirst(row: Row): number {
   const place = row.isTaken.indexOf(1, row.first);
-  row.first = place < 0 ? row.isTaken.length : place + 1;
-  if (place >= 0) row.isTaken[place] = 0;
+  if (place < 0) row.first = row.isTaken.length;
+  else {
+    row.isTaken[place] = 0;
+    row.first = place + 1;
+  }
   return place;
 }
 

@@ -56,6 +56,8 @@ describe('a line of jobs', () => {
     // job 1 runs by itself from 20 on; job 2 comes later in line, and begins before it all the same
     const machine = { ...problem, demands: [[1], [0], [1]], crew: 0, releases: [0, 20, 0] };
     expect(startsOf(machine, [0, 1, 2], {}, true)).toEqual([0, 20, 5]);
+    // nor does the crew hold up a machine that comes last in line
+    expect(startsOf({ ...machine, releases: [0, 0, 0] }, [0, 2, 1], {}, true)).toEqual([0, 0, 5]);
   });
 });
 
@@ -73,6 +75,8 @@ describe('jobs that may not be far from each other', () => {
     });
     // the bench is free again at 10; so melting begins no earlier than 3
     expect(startsOf(problem, [2, 0, 1])).toEqual([3, 10, 0]);
+    // one place is looked for for the long one, and two twice: the long one stays where it is
+    expect(placed(problem, [2, 0, 1]).work).toBe(5);
   });
   it('cannot be placed where each keeps the other from its place', () => {
     const problem = atOneBench([5, 5], { lags: [within(0, 1, -3), within(1, 0, -3)] });
@@ -179,6 +183,8 @@ describe('a job that turns out to be too early', () => {
     expect(startsOf(late, [2, 0, 1, 3])).toEqual([15, 20, 0, 0]);
     expect(startsOf(late, [2, 0, 3, 1])).toEqual([15, 20, 0, 0]);
     expect(startsOf(late, [2, 3, 0, 1])).toEqual([15, 20, 0, 0]);
+    // where no work may begin before what comes earlier, the last begins with the one before it
+    expect(startsOf(late, [2, 0, 1, 3], {}, true)).toEqual([15, 20, 0, 20]);
   });
   it('is what stands in the way when there is no more work to spare', () => {
     expect(startsOf(late, [2, 0, 1, 3], { work: 2 })).toEqual({ because: 'lags', jobs: [0, 1] });
@@ -212,6 +218,13 @@ describe('what is not good enough is given up', () => {
       work: 2,
     });
   });
+  it('also when it ends too late because it pauses while closed', () => {
+    // 3 min, closed for 7, and 2 min more
+    const calendars = [{ open: [[0, 3], [10, 20]] as const }]; // prettier-ignore
+    const paused = { ...atOneBench([5]), calendars, calendarOf: [0], splits: [true] };
+    expect(placed(paused, [0], { end: 12 }).obstacle).toBeUndefined();
+    expect(placed(paused, [0], { end: 11 }).obstacle).toEqual({ because: 'deadline', jobs: [0] });
+  });
   it('when a job comes too late by more than may be', () => {
     expect(placed(problem, [0, 1, 2], { late: 2 }).obstacle).toBeUndefined();
     expect(placed(problem, [0, 1, 2], { late: 1 }).obstacle).toEqual({ because: 'deadline', jobs: [2] });
@@ -221,8 +234,10 @@ describe('what is not good enough is given up', () => {
 describe('why there is no place', () => {
   it('a calendar has come to an end', () => {
     const problem = atOneBench([5, 5], { calendars: [{ open: [[0, 9]] }], calendarOf: [0, 0] });
-    expect(startsOf(problem, [0, 1])).toEqual({ because: 'calendar', jobs: [1] });
-    expect(startsOf(problem, [1, 0])).toEqual({ because: 'calendar', jobs: [0] });
+    const because = (job: number) => ({ because: 'calendar', jobs: [job] });
+    // that is certain at once: no more than two places are looked for
+    expect(placed(problem, [0, 1])).toMatchObject({ obstacle: because(1), work: 2 });
+    expect(placed(problem, [1, 0])).toMatchObject({ obstacle: because(0), work: 2 });
   });
 });
 

@@ -144,20 +144,28 @@ describe('jobs that are tied to each other', () => {
     [2, 1, 0],
     [0, 3, 5],
   ]);
-  const basis = basisOf(tied);
-  if ('impossible' in basis) throw new Error(JSON.stringify(basis));
-  const pushed = pushedWithin(basis);
+  function pushed(problem: ScheduleProblem): readonly (readonly number[])[] {
+    const basis = basisOf(problem);
+    if ('impossible' in basis) throw new Error(JSON.stringify(basis));
+    return pushedWithin(basis);
+  }
 
   it('push each other in one direction, and nobody outside', () => {
     // pour (1) comes after melt (0); 1 and 2 begin together, the lower number first
-    expect(pushed).toEqual([[1], [2], [], []]);
+    expect(pushed(tied)).toEqual([[1], [2], [], []]);
+    // of two that begin together no other than the lower number is first, however the lags are put
+    expect(pushed(jobs(2, [[1, 0, 0], [0, 1, 0]]))).toEqual([[1], []]); // prettier-ignore
+    // of two that may begin in any order neither is pushed
+    expect(pushed(jobs(2, [[0, 1, -5], [1, 0, -5]]))).toEqual([[], []]); // prettier-ignore
+    // 1 begins 3 before 0
+    expect(pushed(jobs(2, [[1, 0, 3], [0, 1, -3]]))).toEqual([[], [0]]); // prettier-ignore
   });
   it('come by rank, but none before what it must follow', () => {
-    expect(orderWithin([0, 1, 2], rankOf([2, 1, 0, 3]), pushed)).toEqual([0, 1, 2]);
+    expect(orderWithin([0, 1, 2], rankOf([2, 1, 0, 3]), pushed(tied))).toEqual([0, 1, 2]);
     expect(orderWithin([0, 1, 2], rankOf([2, 1, 0, 3]), [[], [], [], []])).toEqual([2, 1, 0]);
     expect(orderWithin([0, 1, 2], rankOf([1, 2, 0, 3]), [[1], [], [], []])).toEqual([2, 0, 1]);
     expect(orderWithin([0, 1, 2], rankOf([1, 2, 0, 3]), [[1], [], [1], []])).toEqual([2, 0, 1]);
     expect(orderWithin([0, 1, 2], rankOf([1, 0, 2, 3]), [[1], [], [1], []])).toEqual([0, 2, 1]);
-    expect(orderWithin([3], rankOf([0, 1, 2, 3]), pushed)).toEqual([3]);
+    expect(orderWithin([3], rankOf([0, 1, 2, 3]), pushed(tied))).toEqual([3]);
   });
 });
