@@ -291,6 +291,41 @@ describe('many that are alike', () => {
   });
 });
 
+describe('many that are alike and find no room for long', () => {
+  // until 40 the stove is free for a minute at 0, 4, 8 …, and the bench at 3, 7, 11 …: nothing can be melted in a
+  // minute and poured in the next one
+  const taken = [...Array(10).keys()];
+  const pots = (many: number): ScheduleProblem => {
+    const all = [...Array(many).keys()].map((pot) => 2 * taken.length + 2 * pot);
+    return {
+      durations: [...taken.flatMap(() => [3, 3]), ...all.flatMap(() => [1, 1])],
+      releases: [...taken.flatMap((n) => [4 * n + 1, 4 * n]), ...all.flatMap(() => [0, 0])],
+      demands: [...taken, ...all].flatMap(() => [[1, 0], [0, 1]]), // prettier-ignore
+      capacities: [1, 1],
+      lags: all.flatMap((melt) => [after(melt, melt + 1), within(melt, melt + 1, 0)]),
+    };
+  };
+  const inTurn = (problem: ScheduleProblem) => placed(problem, [...problem.durations.keys()]);
+
+  it('are looked for a place for from where the last of them was put', () => {
+    expect(inTurn(pots(3)).starts.slice(20)).toEqual([40, 41, 41, 42, 42, 43]);
+    const [one, nine] = [inTurn(pots(1)).work, inTurn(pots(9)).work];
+    // the first goes all the way: at least a place for each of both at 0, 4, 8 … 40; the others, two ways at most
+    expect(one).toBeGreaterThanOrEqual(20 + 2 * 11);
+    expect(nine - one).toBeLessThanOrEqual(8 * 4);
+  });
+
+  it('are looked for from the beginning where they differ, or one might have come sooner', () => {
+    // the second may wait two minutes between: from 5 on, it is melted at 8 and poured at 11
+    const patient = { ...pots(2), releases: [...pots(2).releases!.slice(0, 22), 5, 0] };
+    const lags = [after(20, 21), within(20, 21, 0), after(22, 23), within(22, 23, 2)];
+    expect(inTurn({ ...patient, lags }).starts.slice(20)).toEqual([40, 41, 8, 11]);
+    // the first is not there before 50; the second comes before it
+    const late = { ...pots(2), releases: [...pots(2).releases!.slice(0, 20), 50, 0, 0, 0] };
+    expect(inTurn(late).starts.slice(20)).toEqual([50, 51, 40, 41]);
+  });
+});
+
 /** The problem of some jobs alone. */
 function part(problem: ScheduleProblem, jobs: readonly number[]): ScheduleProblem {
   const of = <T>(values: readonly T[] | undefined): T[] =>
