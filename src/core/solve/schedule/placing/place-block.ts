@@ -98,8 +98,9 @@ function placeWithin(making: Making, jobs: readonly number[]): Halt | undefined 
     const halt = placeEach(making, jobs);
     if (!halt) return undefined;
     for (const job of jobs) if (isPlaced(board, job)) takeOff(board, job);
-    const moved = 'move' in halt ? jobs.indexOf(halt.move) : -1;
-    if (!('move' in halt) || moved < 0) return halt;
+    if (!('move' in halt)) return halt;
+    const moved = jobs.indexOf(halt.move);
+    if (moved < 0) return halt;
     least[moved] = Math.max(least[moved]!, halt.to);
     if (making.work > making.mostWork) return { never: true };
   }
