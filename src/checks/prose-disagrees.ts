@@ -57,10 +57,13 @@ function otherThan(
       text: link.text,
       name: nameOf(link, read, workspace),
       is: texts.join(' or '),
-      paste: linkText(link, [first.text, leading.rest].filter(Boolean).join(' ')),
+      paste: linkText(link, [first.text, withoutDegrees(leading.rest)].filter(Boolean).join(' ')),
     },
   };
 }
+
+/** “60 degrees” begins with a count: the unit of the front matter stands for what follows. */
+const withoutDegrees = (rest: string): string => rest.replace(/^(?:degrees?|deg\.?)\b ?/i, '');
 
 function unsaid(link: ProseLink, { rest }: Leading, read: GuideAtLevel, { workspace }: Context): Finding {
   const name = nameOf(link, read, workspace);

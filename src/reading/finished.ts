@@ -3,7 +3,7 @@ import { nearName } from '../core/near-name.ts';
 import type { Finished } from '../core/plan/demand.ts';
 import { readCount } from '../core/quantity/read.ts';
 import { checkShape } from './shape/check-shape.ts';
-import { keysToWrite } from './shape/wanted.ts';
+import { blockOf } from './shape/wanted.ts';
 import { finishedShape, type FinishedShape } from './shape/stock-shape.ts';
 import {
   entries,
@@ -27,7 +27,7 @@ type Row = FinishedShape[number];
  */
 export function readFinished(written: Written, guides: Readonly<Record<string, Guide>>): readonly Finished[] {
   if (!Array.isArray(written.value)) {
-    refuse(written, { code: 'wrong-kind', variant: 'rows', facts: keysToWrite(finishedShape.element) });
+    refuse(written, { code: 'wrong-kind', variant: 'rows', facts: blockOf(finishedShape.element) });
     return [];
   }
   const rows = items(checkShape(written, finishedShape));

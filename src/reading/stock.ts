@@ -74,9 +74,13 @@ function stockOf(
     return { pieces };
   }
   const amount = readText(written, readOnHand);
-  if (!amount || !isSold(written, amount, material)) return undefined;
+  if (!amount || isNothing(amount) || !isSold(written, amount, material)) return undefined;
   return 'value' in amount ? amount : { pieces: [amount] };
 }
+
+/** A bare 0 is none of it, in whatever unit it is sold. */
+const isNothing = (found: Amount | Holding): boolean =>
+  'unit' in found && found.unit === '' && found.value === '0';
 
 function holdingsOf(written: Written, material: Material): Holding | undefined {
   const holding = readText(written, readPieces);

@@ -108,7 +108,7 @@ describe('a module', () => {
 
 describe('what cannot be read of a module', () => {
   it.each([
-    ['seats: 3', 'seats: three', ['amount-unreadable']],
+    ['seats: 3', 'seats: three', ['amount-unreadable.in-words']],
     ['share: mixed', 'share: shared', ['unknown-word']],
     ['takes: the rest', 'takes: the remainder', ['duration-vague']],
     ['shown-by: shows-how', 'shown-by: does', ['unknown-word']],

@@ -92,7 +92,7 @@ describe('places and names', () => {
     ['exchange: { usd: { rate: 1, on: 2026-10-01 } }', ['currency-code-unknown.near']],
     ['exchange: { USD: { rate: 1 } }', ['missing-key.on']],
     ['builders: 0', ['count-of-none']],
-    ['builders: two', ['amount-unreadable']],
+    ['builders: two', ['amount-unreadable.in-words']],
     ['address: skills.example.org', ['link-unreadable']],
     ['room: [wet]', ['unknown-word']],
     ['suppliers: { Craft shop: { name: a shop } }', ['id-unusable.key']],

@@ -74,6 +74,10 @@ describe('a stock file', () => {
     expect(read(text)).toEqual({ stock, finished: [] });
   });
 
+  it('takes a bare 0 for none of it, however it is sold', () => {
+    expect(read('rod: 0')).toEqual({ stock: {}, finished: [] });
+  });
+
   it('lists models that are finished, or on their way', () => {
     const text = [
       'models:',

@@ -10,13 +10,20 @@ import { tidy } from '../quantity/tidy.ts';
 export function readMoney(text: string): Reading<Money> {
   const written = tidy(text);
   const symbol = /[\p{Sc}]/u.exec(written);
+  if (symbol?.[0] === '€') return refuse('currency-missing.euro', text, { number: numberIn(written) });
   if (symbol)
     return refuse('currency-missing.symbol', text, { symbol: symbol[0], number: numberIn(written) });
   const number = leadingNumber(written.replace(/^([A-Z]{3}) (.+)$/, '$2 $1'));
-  if (!number.ok) return about(text, number);
+  if (!number.ok) return /\p{L}/u.test(written) ? about(text, number) : withoutCurrency(text, number);
   return andThen(decimal(text, number.value), (value) => {
     return andThen(currencyIn(text, number.value), (currency) => read({ amount: rational(value), currency }));
   });
+}
+
+/** `14,50`: that the code is missing as well is told at once. */
+function withoutCurrency(text: string, refusal: Extract<Reading<never>, { ok: false }>): Reading<never> {
+  const { code, facts } = refusal.problem;
+  return code === 'decimal-comma' ? refuse('currency-missing.comma', text, facts) : about(text, refusal);
 }
 
 interface Written {
@@ -41,7 +48,8 @@ function currencyIn(text: string, { written, rest }: Written): Reading<string> {
 }
 
 function numberIn(text: string): string {
-  return /[\d.,]*\d/.exec(text)?.[0] ?? '';
+  const number = /[\d.,]*\d/.exec(text)?.[0] ?? '';
+  return number.replace(/^(\d+),(\d\d)$/, '$1.$2');
 }
 
 /** A wage for one hour: `18 GBP/h`, `18 GBP per hour`. */

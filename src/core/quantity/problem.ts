@@ -16,12 +16,15 @@ export type Reading<T> =
  * | | mixed-hyphen | meant | `1-1/2 in`: `1 1/2 in` was meant |
  * | | extra | amount, extra | `5 g of felt`: `5 g` and `of felt` |
  * | | size, holding, density, iso | | more than three sides; a count of sides without units; no mass per volume; `PT1D` |
+ * | | about, container | amount | `about 5 g`, `box of 100` |
+ * | | in-words | number | `two` builders |
  * | | paper | size | `A2` of a sheet |
  * | | two-numbers | | `1:4` as a ratio |
  * | | uses | number | `about 10 uses` |
  * | amount-zero | | | a size, pack, density, ratio or yield of nothing |
  * | clock-time-as-amount | | clock | `12:30` |
- * | currency-missing | (none), symbol | number; symbol | `6.40`, `£6.40` |
+ * | currency-missing | (none), symbol, euro | number; symbol | `6.40`, `£6.40`, `€6.40` |
+ * | | comma | point, thousands | `6,40` |
  * | currency-unknown | (none), near | currency; nearest | `6.40 pounds`, `6.40 gbp` |
  * | currency-mixed | | first, second | `6 GBP – 7 USD` |
  * | decimal-comma | (none) | point, thousands | `1,5 g`: 1.5 or 15 |

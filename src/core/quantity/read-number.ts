@@ -10,8 +10,28 @@ import { tidy } from './tidy.ts';
 
 /** A whole number, zero or more: `12`. */
 export function readCount(text: string): Reading<number> {
+  const number = smallNumbers.indexOf(tidy(text).toLowerCase());
+  if (number >= 0) return refuse('amount-unreadable.in-words', text, { number: String(number) });
   return andThen(bareNumber(text), (value) => whole(text, value));
 }
+
+const smallNumbers: readonly string[] = [
+  ...[
+    'none',
+    'one',
+    'two',
+    'three',
+    'four',
+    'five',
+    'six',
+    'seven',
+    'eight',
+    'nine',
+    'ten',
+    'eleven',
+    'twelve',
+  ],
+];
 
 /** A share: `10 %`, `1/10`, `0.1`. A bare number above one is a percentage that lacks its sign. */
 export function readShare(text: string): Reading<Rational> {

@@ -20,6 +20,8 @@ export function readSize(text: string): Reading<Size> {
 
 /** What a pack holds: `500 g`, `50`, `450 mm x 300 mm`, `5 x 450 mm x 300 mm`, `12 x 50 mL`. */
 export function readHolding(text: string): Reading<Holding> {
+  const amount = inContainer.exec(tidy(text))?.[1];
+  if (amount !== undefined) return refuse('amount-unreadable.container', text, { amount });
   return andThen(termsOf(text), ([first, ...rest]) => {
     if (rest.length === 0) return andThen(readQuantity(text), (each) => one(text, each));
     if (first!.unit) return andThen(sizeOf(text, [first!, ...rest]), (each) => read({ count: 1, each }));
@@ -28,6 +30,9 @@ export function readHolding(text: string): Reading<Holding> {
     return andThen(eachOf(text, rest), (each) => read({ count: floor(first!.value), each }));
   });
 }
+
+/** `box of 100`, `a bag of 500 g`. */
+const inContainer = /^(?:an? |1 )?(?:bag|bottle|box|can|jar|pack|packet|roll|set|tin|tub|tube) of (\d.*)$/i;
 
 /**
  * What a pack of sheets holds. No sheet is a length, so `420 x 594 mm` is one of that size; `A2` is told its sides.

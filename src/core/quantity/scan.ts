@@ -36,10 +36,20 @@ export interface Scanned<T> {
 
 /** The expression that is the whole of a text; why not, where something else follows. */
 export function wholeExpression(text: string): Reading<Expression> {
+  const exactly = roughly.exec(tidy(text))?.[1];
+  if (exactly !== undefined) return notRoughly(text, exactly);
   const scanned = leadingExpression(tidy(text));
   if (!scanned.ok) return about(text, scanned);
   const { found, rest } = scanned.value;
   return rest === '' ? read(found) : leftOver(text, found, rest);
+}
+
+const roughly = /^(?:about|approximately|approx\.?|around|roughly|circa|ca\.?|some|~|≈) ?(\d.*)$/i;
+
+/** “about 2 cups”: what is wrong with the rest is told first, since that is more than a word to leave out. */
+function notRoughly(text: string, exactly: string): Reading<never> {
+  const rest = wholeExpression(exactly);
+  return rest.ok ? refuse('amount-unreadable.about', text, { amount: exactly }) : about(text, rest);
 }
 
 /** The expression that a tidy text begins with: its two ends share a unit where only one has it. */

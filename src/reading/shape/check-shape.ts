@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { nearName } from '../../core/near-name.ts';
+import { asId } from '../../core/slug.ts';
+import { otherWordsForKeys } from '../../words/diagnostics/names-of-keys.ts';
 import type { Path, Raw, RawMap } from '../sheet/sheet.ts';
 import { refuse, refuseKey, type Written } from '../sheet/written.ts';
+import { asValue } from './keys-to-write.ts';
 import { unwrapped } from './kinds.ts';
 import { wanted } from './wanted.ts';
 
@@ -37,7 +40,12 @@ function mendKeys(at: Written<Raw>, schema: z.ZodType, path: Path, keys: readonl
 }
 
 function meantKey(typed: string, free: readonly string[]): string | undefined {
-  return free.find((key) => squeezed(key) === squeezed(typed)) ?? nearName(typed, free);
+  const alike = otherWordsForKeys[squeezed(typed)] ?? [];
+  return (
+    free.find((key) => squeezed(key) === squeezed(typed)) ??
+    nearName(typed, free) ??
+    alike.find((key) => free.includes(key))
+  );
 }
 
 /** `handsOn`, `Hands-On`, `hands_on`, `hands on` are all meant as `hands-on`. */
@@ -49,9 +57,14 @@ function refuseUnknownKey(
   known: readonly string[],
   near: string | undefined,
 ): void {
-  const facts = { known: [...known].sort().join(', '), ...(near ? { near } : {}) };
-  const fault = { code: 'unknown-key', facts, ...(near ? { variant: 'near' } : {}) };
-  refuseKey({ ...at, value: undefined, path: [...at.path, ...path] }, fault);
+  const listed = { known: [...known].sort().join(', ') };
+  const keyAt = { ...at, value: undefined, path: [...at.path, ...path] };
+  if (near) return refuseKey(keyAt, { code: 'unknown-key', variant: 'near', facts: { ...listed, near } });
+  const value = below(at.value, path);
+  if (!known.includes('set') || typeof value !== 'string' || !/^\d/.test(value))
+    return refuseKey(keyAt, { code: 'unknown-key', facts: listed });
+  const facts = { ...listed, value: asValue(value) };
+  refuseKey(keyAt, { code: 'unknown-key', variant: 'setting', facts });
 }
 
 /** Reports a value that is missing, empty or of the wrong kind, and takes it out. */
@@ -59,16 +72,25 @@ function refuseValue(at: Written<Raw>, schema: z.ZodType, issue: z.core.$ZodIssu
   const path = issue.path as Path;
   const value = below(at.value, path);
   const problemAt = { ...at, value, path: [...at.path, ...path] };
+  const wants = issue.code === 'invalid_type' ? issue.expected : '';
   if (value === undefined) refuseMissing(at, path);
   else if (value === '') refuseKey(problemAt, { code: 'empty-value', facts: {} });
   else refuse(problemAt, { code: 'wrong-kind', ...wanted(issue, schemaAt(schema, path), problemAt) });
-  remove(at.value, path);
+  remove(at.value, path, wants);
 }
 
 function refuseMissing(at: Written<Raw>, path: Path): void {
   const key = String(path.at(-1));
   const record = { ...at, value: undefined, path: [...at.path, ...path.slice(0, -1)] };
-  refuse(record, { code: 'missing-key', variant: key, facts: { key } });
+  const facts = key === 'id' ? { key, id: idOfName(below(at.value, path.slice(0, -1))) } : { key };
+  refuse(record, { code: 'missing-key', variant: key, facts });
+}
+
+/** The id that a record without one could have by what it is called. */
+function idOfName(record: Raw | undefined): string {
+  const { name, heading } = (record ?? {}) as RawMap;
+  const called = name ?? heading;
+  return typeof called === 'string' ? asId(called) : '…';
 }
 
 /** The keys that a schema knows at a path. */
@@ -95,10 +117,14 @@ function below(value: Raw | undefined, path: Path): Raw | undefined {
   return inner;
 }
 
-/** Takes a key out of a map; of a list the item becomes a hole, so that the others keep their index. */
-function remove(top: Raw, path: Path): void {
+/**
+ * Takes a key out of a map; of a list the item becomes a hole, so that the others keep their index. What was no list
+ * becomes an empty one, so that it is not missed as well.
+ */
+function remove(top: Raw, path: Path, wanted: string): void {
   const parent = below(top, path.slice(0, -1)) as Record<string, Raw> | undefined;
   if (parent === undefined || path.length === 0) return;
   if (Array.isArray(parent)) Object.assign(parent, { [path.at(-1)!]: undefined });
+  else if (wanted === 'array' && parent[path.at(-1)!] !== undefined) parent[path.at(-1)!] = [];
   else delete parent[path.at(-1)!];
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { namedTexts, open, text, texts } from './kinds.ts';
+import { open, places, text, texts } from './kinds.ts';
 import { reviewedShape } from './reviewed-shape.ts';
 
 const usedInUse = z.array(z.strictObject({ material: text, amount: text }));
@@ -62,10 +62,10 @@ const step = z.strictObject({
   for: text.optional(),
   'hands-on': open.optional(),
   people: text.optional(),
-  at: namedTexts.optional(),
+  at: places.optional(),
   wait: open.optional(),
   watched: text.optional(),
-  'waits-at': namedTexts.optional(),
+  'waits-at': places.optional(),
   'use-within': open.optional(),
   'may-pause': text.optional(),
   partial: text.optional(),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { namedTexts, text, texts } from './kinds.ts';
+import { namedTexts, spoken, text, texts } from './kinds.ts';
 
 /** The keys of `materials/<id>.yaml`. */
 export const materialShape = z.strictObject({
@@ -26,7 +26,7 @@ export const materialShape = z.strictObject({
   directions: z
     .strictObject({ says: text.optional(), link: text.optional(), dated: text.optional() })
     .optional(),
-  hazards: texts.optional(),
+  hazards: z.array(text).register(spoken, { of: 'hazards' }).optional(),
   precautions: texts.optional(),
   also: texts.optional(),
   'data-sheet': z.strictObject({ link: text.optional(), dated: text.optional() }).optional(),

@@ -102,6 +102,7 @@ const scoring = z.strictObject({
       on: text.optional(),
       by: text.optional(),
     })
+    .register(spoken, { of: 'pass' })
     .optional(),
 });
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { days, namedTexts, open, text, texts } from './kinds.ts';
+import { dates, days, open, places, text, texts } from './kinds.ts';
 
 /** The keys of `program.yaml`. */
 export const programShape = z.strictObject({
@@ -11,12 +11,12 @@ export const programShape = z.strictObject({
   units: text.optional(),
   paper: text.optional(),
   work: z
-    .strictObject({ days: days.optional(), hours: open.optional(), closed: texts.optional() })
+    .strictObject({ days: days.optional(), hours: open.optional(), closed: dates.optional() })
     .optional(),
   builders: text.optional(),
   labour: text.optional(),
-  stations: namedTexts.optional(),
-  owned: namedTexts.optional(),
+  stations: places.optional(),
+  owned: places.optional(),
   room: texts.optional(),
   spares: text.optional(),
   suppliers: z

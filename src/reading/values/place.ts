@@ -24,8 +24,17 @@ function canonicalTag(text: string): string | undefined {
 /** A time zone by its IANA name, as the table of its offsets. */
 export const readZone: TextReader<ZoneTable> = (text) => {
   const table = zoneTable(text.trim());
-  return table ? means(table) : wrong('zone-unknown');
+  if (table) return means(table);
+  const near = zoneOfPlace(text);
+  return near === undefined ? wrong('zone-unknown') : wrong('zone-unknown', { near }, 'near');
 };
+
+/** `Europe/Dublin` of “Dublin”. */
+function zoneOfPlace(text: string): string | undefined {
+  const place = text.trim().replaceAll(/\s+/g, '_');
+  return parts.map((part) => `${part}/${place}`).find((zone) => zoneTable(zone) !== undefined);
+}
+const parts = ['Africa', 'America', 'Asia', 'Atlantic', 'Australia', 'Europe', 'Indian', 'Pacific'];
 
 /** A plain number above zero: a rate of exchange. */
 export const readDecimal: TextReader<Rational> = (text) => {

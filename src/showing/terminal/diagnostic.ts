@@ -21,20 +21,22 @@ const longestQuote = 60;
  */
 export function showDiagnostic(diagnostic: Diagnostic): string {
   const { says, why, write, act } = wordsOf(diagnostic);
-  const facts = mapValues(diagnostic.facts, printable);
+  const facts = mapValues(diagnostic.facts, (fact, name) =>
+    name === 'block' ? inLines(fact) : printable(fact),
+  );
   const short = mapValues(facts, (fact, name) => (quotes.includes(name) ? shortened(fact) : fact));
   return [
     ...wrapped(capital(fill(says, short)), width),
     ...showPlaces(diagnostic.places, width),
     ...labelled('Why    ', why === undefined ? [] : wrapped(fill(why, short), width - 7)),
-    ...labelled(
-      'Write  ',
-      write === undefined ? [] : write.split('\n').flatMap((line) => remedy(fill(line, facts))),
-    ),
+    ...labelled('Write  ', write === undefined ? [] : fill(write, facts).split('\n').flatMap(remedy)),
     ...labelled('Write  ', act === undefined ? [] : wrapped(fill(act, short), width - 7)),
     `${diagnostic.severity}, ${diagnostic.code}`,
   ].join('\n');
 }
+
+/** Several lines to paste. */
+const inLines = (fact: string): string => fact.split('\n').map(printable).join('\n');
 
 /** @throws {Bug} When the catalogue has no sentence: a code without words. */
 export function wordsOf({ code, variant }: Pick<Diagnostic, 'code' | 'variant'>): ProblemWords {

@@ -55,6 +55,19 @@ export const amountProblems: ProblemFamily = {
     says: 'The {what} is “{text}”, and how often something serves is a bare number.',
     write: '{put}{number} uses',
   },
+  'amount-unreadable.about': {
+    says: 'The {what} is “{text}”, and it is not said how far it may be from that.',
+    why: 'Others build by it. Where it may vary, a range says from what to what.',
+    write: '{put}{amount}   or a range',
+  },
+  'amount-unreadable.container': {
+    says: 'The {what} is “{text}”: what it comes in does not belong there.',
+    write: '{put}{amount}',
+  },
+  'amount-unreadable.in-words': {
+    says: 'The {what} is “{text}”, and a count is written in figures.',
+    write: '{put}{number}',
+  },
   'amount-unreadable.paper': {
     says: 'The {what} is “{text}”, the name of a size and not its sides.',
     why: 'Board is not always cut to the size that it is named by.',

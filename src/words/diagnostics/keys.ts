@@ -12,9 +12,23 @@ export const keyProblems: ProblemFamily = {
     why: 'Known here: {known}.',
     write: '{near}:',
   },
+  'unknown-key.setting': {
+    says: 'There is no key “{key}” here.',
+    why: 'Known here: {known}.',
+    write:
+      'set:\n  {key}: {value}   where it is a setting of the step; else one of the known keys, or nothing',
+  },
   'missing-key': {
     says: 'The key “{key}” is missing{inWhat}.',
     write: '{key}: …',
+  },
+  'missing-key.id': {
+    says: 'The key “id” is missing{inWhat}.',
+    write: 'id: {id}',
+  },
+  'missing-key.signal': {
+    says: 'The key “signal” is missing{inWhat}.',
+    write: 'signal: …   danger, warning, caution or, where only things may be damaged, notice',
   },
   'missing-key.name': {
     says: 'A name, as people say it, is missing{inWhat}.',
@@ -82,6 +96,19 @@ export const keyProblems: ProblemFamily = {
     says: 'The {what} is a list, and here stands “{text}”.',
     write: '{put}[{days}]',
   },
+  'wrong-kind.hazards': {
+    says: 'The {what} is a list of codes, and here stands “{text}”.',
+    why: 'Section 2 of the supplier’s safety data sheet has the codes; dangers that GHS has no code for have a list of their own.',
+    write: 'also: [{also}]   where that is all; a code stands in hazards: [H…]',
+  },
+  'wrong-kind.dates': {
+    says: 'The {what} is a list of days, and here stands “{text}”.',
+    write: 'closed: […]   year, month and day with zeros, such as 2026-12-24; commas between',
+  },
+  'wrong-kind.sentence': {
+    says: 'The {what} is a list, and here stands “{text}”.',
+    write: '{key}:\n  - {sentence}   whatever else belongs there, each on a line of its own after a hyphen',
+  },
   'wrong-kind.sentences': {
     says: 'The {what} is a list, and here stands “{text}”.',
     why: 'Between brackets a comma would part it, so it has a line of its own.',
@@ -90,12 +117,12 @@ export const keyProblems: ProblemFamily = {
   'wrong-kind.rows': {
     says: 'The {what} is a list of entries that have keys of their own, and here stands “{text}”.',
     why: 'Known to an entry: {known}.',
-    write: '{key}:\n  - {first}: {begin}   each other key on a line of its own below',
+    write: '{key}:\n  - {block}   each other key on a line of its own below',
   },
   'wrong-kind.row': {
     says: 'The {what} has keys of its own, and here stands “{text}” alone.',
     why: 'Known to an entry: {known}.',
-    write: '- {first}: {begin}   on a line of its own; each other key on a line below',
+    write: '- {block}   each key on a line of its own',
   },
   'wrong-kind.people': {
     says: 'The people of a cohort are a list of who comes and how many of each, and here stands “{text}”.',
@@ -105,11 +132,16 @@ export const keyProblems: ProblemFamily = {
   'wrong-kind.keys': {
     says: 'The {what} has keys of its own, and here stands something else.',
     why: 'Known here: {known}.',
-    write: '{key}:\n  {first}: …   each key on a line of its own, two blanks further right',
+    write: '{key}:\n  {block}   each key on a line of its own, two blanks further right',
   },
   'wrong-kind.own-keys': {
     says: 'The {what} has keys of its own, and here stands something else.',
-    write: '{key}:\n  …: …   each key on a line of its own, two blanks further right',
+    write: '{key}:\n  {block}   each key on a line of its own, two blanks further right',
+  },
+  'wrong-kind.pass': {
+    says: 'The pass mark says how it was set, and here stands something else.',
+    why: 'A number alone does not tell who judged what enough is; the mark is computed from what they said.',
+    write: 'pass:\n  none-set: yes   or method, judges, on and by, where judges set one',
   },
   'level-missing': {
     says: 'The {what} is by level, and says nothing of {missing}.',

@@ -6,6 +6,15 @@ export const moneyProblems: ProblemFamily = {
     says: 'The {what} is {text}, and not said in which currency.',
     write: '{put}{number} …   and the code of the currency, such as GBP',
   },
+  'currency-missing.comma': {
+    says: 'The {what} is {text}, and a comma in a number is read in two ways; nor is it said in which currency.',
+    write:
+      '{put}{point} …   with the code of the currency, such as GBP, if the comma is the decimal point\n{put}{thousands} …   if it parts thousands',
+  },
+  'currency-missing.euro': {
+    says: 'The {what} is {text}, and money is told by its code.',
+    write: '{put}{number} EUR',
+  },
   'currency-missing.symbol': {
     says: 'The {what} is {text}, and “{symbol}” is the sign of more than one currency.',
     write: '{put}{number} …   and the code of the currency, such as GBP',

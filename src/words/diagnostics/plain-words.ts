@@ -54,6 +54,10 @@ export const wordProblems: ProblemFamily = {
     why: 'A zone is named by a large place in it, because such a name knows its summer time.',
     write: 'time-zone: …   such as Europe/London or America/Los_Angeles',
   },
+  'zone-unknown.near': {
+    says: '“{text}” is no time zone that is known here; “{near}” is one.',
+    write: 'time-zone: {near}',
+  },
   'hours-unreadable': {
     says: 'The {what} is “{text}”, and not a stretch from one time to another.',
     write: '{put}09:00-17:00   hours and minutes of 24 hours; or always, round the clock',

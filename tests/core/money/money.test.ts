@@ -23,6 +23,8 @@ describe('a sum of money', () => {
     ['6.40', 'currency-missing', { number: '6.40' }],
     ['6.40 gbp', 'currency-unknown.near', { currency: 'gbp', number: '6.40', nearest: 'GBP' }],
     ['6.40 pounds', 'currency-unknown', { currency: 'pounds', number: '6.40' }],
+    ['6,40', 'currency-missing.comma', { point: '6.40', thousands: '640' }],
+    ['€6,40', 'currency-missing.euro', { number: '6.40' }],
     ['6,40 GBP', 'decimal-comma', { point: '6.40 GBP', thousands: '640 GBP' }],
     ['1/2 GBP', 'money-unreadable', {}],
     ['-3 GBP', 'amount-negative', {}],

@@ -73,7 +73,8 @@ describe('one amount', () => {
     ['some', 'amount-unreadable', {}],
     ['', 'amount-unreadable', {}],
     ['+5 g', 'amount-unreadable', {}],
-    ['about 5 g', 'amount-unreadable', {}],
+    ['about 5 g', 'amount-unreadable.about', { amount: '5 g' }],
+    ['ca. 2 cups', 'unit-system-missing', { unit: 'cups', choices: '2 US cup / 2 metric cup' }],
     ['a 1/2 in', 'amount-unreadable', {}],
     // parts of an amount are of one kind, each smaller than the one before, and each with its unit
     ['2 h 30 g', 'amount-unreadable', {}],

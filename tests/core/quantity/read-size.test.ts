@@ -68,7 +68,7 @@ describe('what a pack holds', () => {
     ['1.5 x 3 m', 'amount-not-whole'],
     ['450 x 300 x 2 mm', 'amount-unreadable.holding'],
     ['8–14 g', 'range-not-here'],
-    ['box of 50', 'amount-unreadable'],
+    ['box of 50', 'amount-unreadable.container'],
     ['100 sheets', 'unit-unknown'],
   ])('says what is wrong with %s', (text, code) => {
     expect(problemOf(readHolding(text))[0]).toBe(code);

@@ -66,6 +66,7 @@ function withinModels(at: GuideAt, step: StepAt, workspace: Workspace): readonly
   const handled = materialsOf(at, step);
   const models = handled.filter(isGuide).map((use) => use.slice('guide:'.length));
   const within = models.flatMap((id) => materialsIn(id, undefined, workspace));
+  if (within.includes(`guide:${at.id}`)) return []; // in itself: told as that
   return [...new Set(within)].filter((id) => !handled.includes(id));
 }
 
