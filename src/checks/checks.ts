@@ -13,6 +13,7 @@ import { agendaOutOfOrder } from './agenda-out-of-order.ts';
 import { allergensUnsaid } from './allergens-unsaid.ts';
 import { answerNotAmongChoices } from './answer-not-among-choices.ts';
 import { basisMismatch } from './basis-mismatch.ts';
+import { cautionInTextAlone } from './caution-in-text-alone.ts';
 import { cautionIncomplete } from './caution-incomplete.ts';
 import { confidenceAsAssessment } from './confidence-as-assessment.ts';
 import { currencyWithoutRate } from './currency-without-rate.ts';
@@ -126,6 +127,7 @@ export const checks: readonly Check[] = Object.freeze([
   allergensUnsaid,
   answerNotAmongChoices,
   basisMismatch,
+  cautionInTextAlone,
   cautionIncomplete,
   confidenceAsAssessment,
   currencyWithoutRate,

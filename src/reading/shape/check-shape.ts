@@ -60,11 +60,18 @@ function refuseUnknownKey(
   const listed = { known: [...known].sort().join(', ') };
   const keyAt = { ...at, value: undefined, path: [...at.path, ...path] };
   if (near) return refuseKey(keyAt, { code: 'unknown-key', variant: 'near', facts: { ...listed, near } });
-  const value = below(at.value, path);
-  if (!known.includes('set') || typeof value !== 'string' || !/^\d/.test(value))
-    return refuseKey(keyAt, { code: 'unknown-key', facts: listed });
-  const facts = { ...listed, value: asValue(value) };
-  refuseKey(keyAt, { code: 'unknown-key', variant: 'setting', facts });
+  const value = known.includes('set') ? asSetting(below(at.value, path)) : undefined;
+  if (value === undefined) return refuseKey(keyAt, { code: 'unknown-key', facts: listed });
+  refuseKey(keyAt, { code: 'unknown-key', variant: 'setting', facts: { ...listed, value } });
+}
+
+/** `60 °C`, or `{ shallow: 4 mm, deep: 8 mm }`, as a setting of the step is written; nothing of any other value. */
+function asSetting(value: Raw | undefined): string | undefined {
+  if (typeof value === 'string') return /^\d/.test(value) ? asValue(value) : undefined;
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return undefined;
+  const texts = Object.entries(value).map(([key, text]) => [key, asSetting(text)] as const);
+  const isSaid = texts.length > 0 && texts.every(([, text]) => text !== undefined);
+  return isSaid ? `{ ${texts.map(([key, text]) => `${key}: ${text!}`).join(', ')} }` : undefined;
 }
 
 /** Reports a value that is missing, empty or of the wrong kind, and takes it out. */

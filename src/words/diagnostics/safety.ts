@@ -7,6 +7,12 @@ export const safetyFindings: ProblemFamily = {
     why: 'The labels of the model say that none is named, and somebody may rely on it.',
     act: 'also: […] in the file of each material, with latex, animal-tissue or food-allergen; also: [] where it holds none',
   },
+  'caution-in-text-alone': {
+    says: 'The text of the step “{step}” says “Be careful”, and no caution names the step.',
+    why: 'Only cautions stand at the head of the page, of the plan and of its sheets. What one says, and how severe it is, is for those who know the bench and the program’s own policy. Where a caution that is there fits, add “{id}” to its steps.',
+    write:
+      '- id: …   in the cautions of the guide\n  signal: …   danger, warning, caution or, where only things may be damaged, notice\n  steps: [{id}]\n  hazard: …\n  harm: …\n  avoid: […]',
+  },
   'caution-incomplete.avoid': {
     says: 'The {signal} “{caution}” does not say how to avoid the hazard.',
     why: 'A safety message names the hazard, the harm and how to avoid it (ANSI Z535.6).',
