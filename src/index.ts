@@ -29,7 +29,7 @@ export type { Plan } from './core/plan/result.ts';
 export type { Edition } from './publishing/paths/files.ts';
 export type { Published } from './publishing/disk/swap.ts';
 export type { ReadWorkspace } from './reading/read.ts';
-export type { ShownPlan } from './showing/shown/shown.ts';
+export type { ShownPlan } from './showing/shown/shown-plan.ts';
 
 /** Reads a workspace from its folder. What is wrong with it comes back as `diagnostics`; nothing is thrown for it. */
 export async function readWorkspace(folder: string): Promise<ReadWorkspace> {

@@ -20,7 +20,7 @@ import { showCurve } from '../showing/compare/show-curve.ts';
 import { showEvents } from '../showing/schedule/show-events.ts';
 import { showPlan } from '../showing/plan/show-plan.ts';
 import { showWhatIf } from '../showing/compare/show-what-if.ts';
-import type { ShownPlan } from '../showing/shown/shown.ts';
+import type { ShownPlan } from '../showing/shown/shown-plan.ts';
 import { workOfEach } from '../showing/schedule/work-of-each.ts';
 import { outcomeWords } from '../words/outcomes.ts';
 import { sessionWords } from '../words/session.ts';

@@ -1,6 +1,6 @@
 import type { Workspace } from '../core/model/workspace.ts';
 import { deferral } from '../showing/safety/deferral.ts';
-import type { PlaceId, Site } from '../../templates/page/page.tsx';
+import type { PlaceId, Site } from '../../templates/page/site.ts';
 import type { ManualPage } from './library/manual-pages.ts';
 
 const places: readonly { readonly id: PlaceId; readonly path: string }[] = [

@@ -1,7 +1,7 @@
 import type { ShownGuide } from '../../src/showing/library/show-guide.ts';
-import type { ShownLine, ShownStep } from '../../src/showing/shown/shown.ts';
+import type { ShownLine, ShownStep } from '../../src/showing/shown/shown-plan.ts';
 import { benchWords as words } from '../../src/words/bench.ts';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { said, shows } from '../page/place.ts';
 
 /**

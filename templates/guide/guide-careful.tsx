@@ -1,8 +1,8 @@
-import type { ShownPlan } from '../../src/showing/shown/shown.ts';
+import type { ShownPlan } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { cautionPanel } from '../page/caution.tsx';
-import type { GuideView } from './guide-page.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { policyNote } from '../page/policy-note.tsx';
 import { blanks, rowsOf, shows, where } from '../page/place.ts';

@@ -1,8 +1,8 @@
 import type { Element } from 'hast';
 import type { ShownCheck } from '../../src/showing/library/show-guide.ts';
 import { pageWords } from '../../src/words/pages.ts';
-import type { GuideView } from './guide-page.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Content, Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
 

@@ -1,8 +1,8 @@
-import type { ShownCost } from '../../src/showing/shown/shown.ts';
+import type { ShownCost } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { guideCurve } from './guide-curve.tsx';
-import type { GuideView } from './guide-page.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { blanks, rowsOf, shows } from '../page/place.ts';
 

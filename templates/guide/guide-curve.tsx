@@ -2,7 +2,7 @@ import { drawn } from '../../src/rendering/drawn.ts';
 import { curveKey } from '../../src/showing/figures/outlay-curve.ts';
 import type { ShownCurve } from '../../src/showing/shown/shown-what-if.ts';
 import { whatIfWords } from '../../src/words/what-if.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { blanks, draws, rowsOf, shows, where } from '../page/place.ts';
 import { tableHead } from '../page/table.tsx';
 

@@ -2,8 +2,8 @@ import { drawn } from '../../src/rendering/drawn.ts';
 import { offcutHatching } from '../../src/showing/figures/cut-layout.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { cutMaterials } from '../page/cut-layout.tsx';
-import type { GuideView } from './guide-page.tsx';
-import type { Content } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Content } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { where } from '../page/place.ts';
 

@@ -1,6 +1,6 @@
 import { guideDataWords as words } from '../../src/words/guide-data.ts';
 import { type Link, linkList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 
 /** What a guide's page offers to other programs. */
 export interface GuideData {

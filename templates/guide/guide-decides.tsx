@@ -5,7 +5,7 @@ import type {
   ShownSchedule,
 } from '../../src/showing/shown/shown-schedule.ts';
 import { scheduleWords } from '../../src/words/schedule.ts';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blanks, isSaid, rowsOf, shows, where } from '../page/place.ts';
 import { tableHead } from '../page/table.tsx';

@@ -1,8 +1,8 @@
-import type { ShownFact } from '../../src/showing/shown/shown.ts';
+import type { ShownFact } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { plannerWords } from '../../src/words/planner.ts';
-import type { GuideView } from './guide-page.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Content, Markup } from '../page/markup.ts';
 import { blanks, isSaid, rowsOf, shows } from '../page/place.ts';
 import { type PagePart, ways } from '../page/ways.tsx';
 

@@ -1,7 +1,7 @@
 import type { ShownCare } from '../../src/showing/library/show-in-use.ts';
 import { pageWords } from '../../src/words/pages.ts';
-import type { GuideView } from './guide-page.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Content, Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { isSaid, shows, where } from '../page/place.ts';
 

@@ -3,10 +3,10 @@ import type {
   ShownMaterial,
   ShownPlan,
   ShownPurchase,
-} from '../../src/showing/shown/shown.ts';
+} from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
-import type { GuideView } from './guide-page.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { GuideView } from './guide-view.ts';
+import type { Content, Markup } from '../page/markup.ts';
 import { part, scrolling } from '../page/part.tsx';
 import { blank, blanks, rowsOf, shows, where } from '../page/place.ts';
 import { tableHead } from '../page/table.tsx';

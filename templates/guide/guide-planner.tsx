@@ -1,5 +1,5 @@
 import { plannerWords as words } from '../../src/words/planner.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { choice, stepper, written } from '../page/planner-fields.tsx';
 import { said } from '../page/place.ts';
 import { settingsPanel } from '../page/settings-panel.tsx';

@@ -1,7 +1,7 @@
 import type { ShownOrigin } from '../../src/showing/library/show-origin.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
 

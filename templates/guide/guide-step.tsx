@@ -1,13 +1,15 @@
 import type { ElementContent } from 'hast';
 import type { StepProse } from '../../src/rendering/step-prose.ts';
 import type { ShownCheck } from '../../src/showing/library/show-guide.ts';
-import type { Shown, ShownStep, ShownTake } from '../../src/showing/shown/shown.ts';
+import type { Shown } from '../../src/showing/shown/shown.ts';
+import type { ShownStep, ShownTake } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { cautionPanel } from '../page/caution.tsx';
 import { benchTick } from './bench.tsx';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { blank, blanks, isSaid, rowsOf, said, shows, where } from '../page/place.ts';
+import { proseBlock } from '../page/prose-section.tsx';
 
 const { guide: words } = pageWords;
 
@@ -97,7 +99,7 @@ function dangers(
       {careful.length > 0 ? (
         <div class="named-list be-careful">
           <h4>{words.careful}</h4>
-          <div class="prose">{[...careful]}</div>
+          {proseBlock(careful)}
         </div>
       ) : null}
       {list(words.meets, 'meets', `${key}.hazards`, hazards)}
@@ -178,7 +180,7 @@ function outcome(name: string, kind: string, content: readonly ElementContent[] 
   return (
     <div class={`outcome ${kind}`}>
       <h4>{name}</h4>
-      <div class="prose">{[...content]}</div>
+      {proseBlock(content)}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import type { ShownCatalogue, ShownFacet, ShownOption } from '../../src/showing/shown/shown-catalogue.ts';
 import { catalogueWords as words } from '../../src/words/catalogue.ts';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { isSaid } from '../page/place.ts';
 
 /** Groups that stand open from the beginning. */

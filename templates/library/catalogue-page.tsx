@@ -4,7 +4,9 @@ import type { ShownCatalogue, ShownEntry } from '../../src/showing/shown/shown-c
 import { catalogueWords as words } from '../../src/words/catalogue.ts';
 import { catalogueChoices, catalogueOrder } from './catalogue-choices.tsx';
 import type { Link } from '../page/lists.tsx';
-import { type Content, type Markup, type Site, page } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
+import type { Site } from '../page/site.ts';
+import { page } from '../page/page.tsx';
 import { plainHero } from '../page/plain-hero.tsx';
 import { isSaid, said } from '../page/place.ts';
 

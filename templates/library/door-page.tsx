@@ -1,6 +1,7 @@
 import type { Root } from 'hast';
 import { pageWords } from '../../src/words/pages.ts';
-import { type Site, documentOf, securityPolicy } from '../page/page.tsx';
+import type { Site } from '../page/site.ts';
+import { documentOf, securityPolicy } from '../page/page.tsx';
 import { said } from '../page/place.ts';
 
 const { door: words } = pageWords;

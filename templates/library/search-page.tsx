@@ -1,7 +1,8 @@
 import type { Root } from 'hast';
 import { pageWords } from '../../src/words/pages.ts';
 import { searchWords as words } from '../../src/words/search.ts';
-import { type Site, page } from '../page/page.tsx';
+import type { Site } from '../page/site.ts';
+import { page } from '../page/page.tsx';
 import { plainHero } from '../page/plain-hero.tsx';
 
 /** Where the search field leads: all that was found. Without scripts, the ways to the pages that list everything. */

@@ -1,7 +1,9 @@
 import type { ElementContent, Root } from 'hast';
 import { pageWords } from '../../src/words/pages.ts';
 import type { Link } from '../page/lists.tsx';
-import { type Content, type Markup, type Site, page } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
+import type { Site } from '../page/site.ts';
+import { page } from '../page/page.tsx';
 import { plainHero } from '../page/plain-hero.tsx';
 
 /** A page of the manual. */

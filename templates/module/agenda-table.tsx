@@ -1,6 +1,6 @@
 import type { ShownAgendaItem } from '../../src/showing/session/shown-session.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { shows } from '../page/place.ts';
 import { box } from '../sheets/sheet-frame.tsx';
 

@@ -2,7 +2,7 @@ import type { ShownLife } from '../../src/showing/session/show-lives.ts';
 import type { ShownSession } from '../../src/showing/session/shown-session.ts';
 import { sessionWords } from '../../src/words/session.ts';
 import { careRow } from '../guide/guide-in-use.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
 

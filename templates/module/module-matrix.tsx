@@ -1,7 +1,7 @@
 import type { ShownMatrix } from '../../src/showing/module/show-matrix.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { textList } from '../page/lists.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { shows } from '../page/place.ts';
 
 const { matrix: words } = teachingWords;

@@ -4,14 +4,16 @@ import type { ShownModule, ShownObjective, ShownQuestion } from '../../src/showi
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { moduleWords } from '../../src/words/modules.ts';
 import { pageWords } from '../../src/words/pages.ts';
-import type { ProseSection } from '../guide/guide-page.tsx';
 import { recordOf } from '../guide/guide-record.tsx';
 import { moduleCareful } from './module-careful.tsx';
 import { modulePrepare } from './module-prepare.tsx';
 import { type Link, linkList, textList } from '../page/lists.tsx';
-import { type Content, type Markup, type Site, page } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
+import type { Site } from '../page/site.ts';
+import { page } from '../page/page.tsx';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
+import { proseBlock, proseParts, type ProseSection } from '../page/prose-section.tsx';
 import { type PagePart, partsThere, ways } from '../page/ways.tsx';
 
 const { trainee: words } = moduleWords;
@@ -88,7 +90,7 @@ function partsOf(view: ModuleView): readonly PagePart[] {
     ['judged', words.judged, judged(module, under(words.judged))],
     ['self-check', words.selfCheck, selfCheck(module.selfCheck)],
     ['notices', words.notices, notices(module)],
-    ...free.map(({ id, heading, content }) => [id, heading, part(id, heading, prose(content))] as const),
+    ...proseParts(free),
     ['record', words.record, record(view)],
   ]);
 }
@@ -148,12 +150,8 @@ function figures({ booked, where, prepareTime, stations }: ShownModule): Markup 
   );
 }
 
-function prose(content: readonly ElementContent[]): Markup {
-  return <div class="prose">{[...content]}</div>;
-}
-
 function about(content: readonly ElementContent[]): Content {
-  return content.length === 0 ? null : part('about', words.about, prose(content));
+  return content.length === 0 ? null : part('about', words.about, proseBlock(content));
 }
 
 function aims({ objectives }: ShownModule): Content {
@@ -209,7 +207,7 @@ function models({ models: all }: ModuleView, content: readonly ElementContent[])
     'models',
     words.models,
     <>
-      {content.length > 0 ? prose(content) : <p>{words.modelsSay}</p>}
+      {content.length > 0 ? proseBlock(content) : <p>{words.modelsSay}</p>}
       <ul class="model-list">
         {all.map(({ title, level, trains, href }) => (
           <li>
@@ -228,7 +226,7 @@ function judged({ judged: sentences }: ShownModule, content: readonly ElementCon
     'judged',
     words.judged,
     <>
-      {content.length > 0 ? prose(content) : null}
+      {content.length > 0 ? proseBlock(content) : null}
       {textList(sentences, 'plain')}
     </>,
   );

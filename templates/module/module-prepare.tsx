@@ -1,9 +1,9 @@
 import type { ShownModule, ShownPreparation } from '../../src/showing/module/show-module.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { moduleWords } from '../../src/words/modules.ts';
-import type { ProseSection } from '../guide/guide-page.tsx';
+import { proseBlock, type ProseSection } from '../page/prose-section.tsx';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
 
@@ -31,7 +31,7 @@ export function modulePrepare(
       {toRead.map(({ id, heading, content }) => (
         <section id={id} class="to-read" aria-labelledby={`${id}-head`}>
           <h3 id={`${id}-head`}>{heading}</h3>
-          <div class="prose">{[...content]}</div>
+          {proseBlock(content)}
         </section>
       ))}
     </>,

@@ -1,7 +1,7 @@
 import type { ShownScoreSheet, ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { part } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
 

@@ -5,14 +5,14 @@ import type { ShownModule } from '../../src/showing/module/show-module.ts';
 import type { ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import type { ShownLife } from '../../src/showing/session/show-lives.ts';
 import type { ShownCircuit, ShownModelNeed, ShownSession } from '../../src/showing/session/shown-session.ts';
-import type { Shown, ShownPlan } from '../../src/showing/shown/shown.ts';
+import type { Shown } from '../../src/showing/shown/shown.ts';
+import type { ShownPlan } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sessionWords } from '../../src/words/session.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { agendaTable } from './agenda-table.tsx';
 import { blankFact, planFigure } from '../guide/guide-hero.tsx';
 import { purchaseTable, worthKnowing } from '../guide/guide-materials.tsx';
-import type { ProseSection } from '../guide/guide-page.tsx';
 import { guideSchedule } from '../guide/guide-schedule.tsx';
 import { moduleCareful } from './module-careful.tsx';
 import { matrixTable } from './module-matrix.tsx';
@@ -21,9 +21,12 @@ import { moduleScoring } from './module-scoring.tsx';
 import { type SessionFields, sessionFields } from './session-fields.tsx';
 import { circuitTables, stationList } from './session-room.tsx';
 import { type Link, linkList, textList } from '../page/lists.tsx';
-import { type Content, type Markup, type Site, page } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
+import type { Site } from '../page/site.ts';
+import { page } from '../page/page.tsx';
 import { part, scrolling } from '../page/part.tsx';
 import { blank, blanks, rowsOf, said, shows, where } from '../page/place.ts';
+import { proseParts, type ProseSection } from '../page/prose-section.tsx';
 import { type PagePart, partsThere, ways } from '../page/ways.tsx';
 
 const { page: words, staffOnly } = teachingWords;
@@ -86,10 +89,7 @@ function partsOf(view: SessionView): readonly PagePart[] {
     ['matrix', words.matrix, part('matrix', words.matrix, scrolling(words.matrix, matrixTable(matrix)))],
     ['scoring', words.scoring, moduleScoring(teaching)],
     ['debrief', words.debrief, debrief(teaching)],
-    ...view.sections.map(
-      ({ id, heading, content }) =>
-        [id, heading, part(id, heading, <div class="prose">{[...content]}</div>)] as const,
-    ),
+    ...proseParts(view.sections),
     ['to-buy', words.buy, onePlan(view)],
     ['when', pageWords.guide.when, view.plan ? guideSchedule({ plan: view.plan }) : null],
     ['files', words.files, files(view)],

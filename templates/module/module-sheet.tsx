@@ -3,7 +3,7 @@ import type { ShownModule } from '../../src/showing/module/show-module.ts';
 import { shown } from '../../src/showing/shown/shown.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { fieldsOf, sheetOf } from '../sheets/sheet-frame.tsx';
 
 /** What every sheet of a module shares. */

@@ -2,7 +2,7 @@ import type { Root } from 'hast';
 import type { ShownRating, ShownScoreSheet, ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { type ModuleSheetFacts, moduleSheet, onePage } from './module-sheet.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { isSaid, shows } from '../page/place.ts';
 import { box } from '../sheets/sheet-frame.tsx';

@@ -1,5 +1,5 @@
 import { sessionFieldWords as words } from '../../src/words/session-fields.ts';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { stepper } from '../page/planner-fields.tsx';
 import { settingsPanel } from '../page/settings-panel.tsx';
 

@@ -2,7 +2,7 @@ import type { ShownCircuit, ShownStation } from '../../src/showing/session/shown
 import { sessionWords } from '../../src/words/session.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { textList } from '../page/lists.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { isSaid, shows, tabulates } from '../page/place.ts';
 

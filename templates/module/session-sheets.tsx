@@ -16,7 +16,7 @@ import {
   sheetPart,
 } from './module-sheet.tsx';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blank, blanks, rowsOf, shows } from '../page/place.ts';
 import { circuitTables, stationList } from './session-room.tsx';

@@ -2,7 +2,7 @@ import type { Root } from 'hast';
 import type { ShownSurvey, ShownSurveyItem, ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { type ModuleSheetFacts, moduleSheet, onePage } from './module-sheet.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { Markup } from '../page/markup.ts';
 import { isSaid, shows } from '../page/place.ts';
 import { box } from '../sheets/sheet-frame.tsx';
 

@@ -1,8 +1,9 @@
 import { s } from 'hastscript';
 import type { Element, Properties } from 'hast';
-import type { Shown, ShownCaution } from '../../src/showing/shown/shown.ts';
+import type { Shown } from '../../src/showing/shown/shown.ts';
+import type { ShownCaution } from '../../src/showing/shown/shown-plan.ts';
 import { textList } from './lists.tsx';
-import type { Markup } from './page.tsx';
+import type { Markup } from './markup.ts';
 import { isSaid, shows } from './place.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { ShownCutting, ShownLayout, ShownPiece } from '../../src/showing/shown/shown-cutting.ts';
 import { shown } from '../../src/showing/shown/shown.ts';
 import { cuttingWords } from '../../src/words/cutting.ts';
-import type { Markup } from './page.tsx';
+import type { Markup } from './markup.ts';
 import { scrolling } from './part.tsx';
 import { blanks, draws, isSaid, rowsOf, shows, where } from './place.ts';
 

@@ -1,5 +1,5 @@
 import type { Shown } from '../../src/showing/shown/shown.ts';
-import type { Content, Markup } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 import { isSaid, shows } from './place.ts';
 
 /** The way to another page, or to a file, and what it is called. */

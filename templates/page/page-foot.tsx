@@ -1,8 +1,15 @@
 import { pageWords } from '../../src/words/pages.ts';
-import type { Markup, PageParts } from './page.tsx';
+import type { Markup } from './markup.ts';
+import type { Site } from './site.ts';
+
+export interface FootParts {
+  readonly site: Site;
+  /** What the foot says of this page: its guide and version. */
+  readonly of?: string;
+}
 
 /** The foot of each page: what it is for, what comes before it. */
-export function pageFoot({ site, of }: PageParts): Markup {
+export function pageFoot({ site, of }: FootParts): Markup {
   return (
     <footer class="foot">
       <div class="wrap">

@@ -1,47 +1,20 @@
 import type { ElementContent, Root } from 'hast';
-import type { JSX } from 'hastscript/jsx-runtime';
-import type { Policy } from '../../src/core/model/program.ts';
 import { pageWords } from '../../src/words/pages.ts';
-import { pageFoot } from './page-foot.tsx';
-import { siteHead } from './site-head.tsx';
+import type { Content, Markup } from './markup.ts';
+import { type FootParts, pageFoot } from './page-foot.tsx';
 import { said } from './place.ts';
+import { type HeadParts, siteHead } from './site-head.tsx';
 
-export type Markup = JSX.Element;
-/** Markup, or nothing where there is nothing to say. */
-export type Content = Markup | null;
-export type PlaceId = Exclude<keyof typeof pageWords.places, 'search'>;
-
-/** What every page of an edition shares. */
-export interface Site {
-  readonly program: string;
-  /** BCP 47. */
-  readonly language: string;
-  /** Those pages that there are, by their path from the edition's folder. */
-  readonly places: readonly { readonly id: PlaceId; readonly path: string }[];
-  /** Who has the last word, and whom to ask. */
-  readonly defers: string;
-  readonly policy?: Policy;
-}
-
-export interface PageParts {
-  readonly site: Site;
+export interface PageParts extends HeadParts, FootParts {
   readonly title: string;
   readonly description: string;
-  /** The way from the page's folder to the edition's: `../../`. */
-  readonly root: string;
-  readonly current?: PlaceId;
-  readonly isDraft?: boolean;
   /** Below `styles/`, besides that of the site. */
   readonly style?: string;
   /** Below `scripts/`, besides that of the search. */
   readonly scripts?: readonly string[];
-  /** Stands on the mat, with the page's one heading of level 1. */
-  readonly hero: Content;
   /** Below the mat, across the whole page. */
   readonly bar?: Content;
   readonly main: Content;
-  /** What the foot says of this page: its guide and version. */
-  readonly of?: string;
 }
 
 /**

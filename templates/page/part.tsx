@@ -1,5 +1,5 @@
 import type { Properties } from 'hast';
-import type { Content, Markup } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 
 /**
  * A part of a page: its heading in the margin, with a remark below it where there is one, and its content beside.

@@ -6,7 +6,7 @@ import type { Tree } from '../../src/showing/figures/tree.ts';
 import type { ShownCircuit } from '../../src/showing/session/shown-session.ts';
 import { type Shown, shown } from '../../src/showing/shown/shown.ts';
 import { drawn } from '../../src/rendering/drawn.ts';
-import type { Markup } from './page.tsx';
+import type { Markup } from './markup.ts';
 
 /**
  * A finished text as the properties of the element that holds it, with its key: `<dd {...shows(fact.value)} />`. The

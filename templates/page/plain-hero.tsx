@@ -1,4 +1,4 @@
-import type { Content, Markup } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 
 /** Title and lead of a page that is not a guide. */
 export function plainHero(title: string, lead?: string, more: Content = null): Markup {

@@ -1,5 +1,5 @@
 import { plannerWords as words } from '../../src/words/planner.ts';
-import type { Markup } from './page.tsx';
+import type { Markup } from './markup.ts';
 import { said } from './place.ts';
 
 /** A whole number with a button on either side, wide enough for a gloved finger. */

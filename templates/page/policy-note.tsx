@@ -1,5 +1,6 @@
 import { pageWords } from '../../src/words/pages.ts';
-import type { Content, Site } from './page.tsx';
+import type { Content } from './markup.ts';
+import type { Site } from './site.ts';
 
 /** What the program itself says of its policy, and where that is to be read; nothing where it says neither. */
 export function policyNote({ policy }: Site): Content {

@@ -1,5 +1,5 @@
 import { searchWords as words } from '../../src/words/search.ts';
-import type { Markup } from './page.tsx';
+import type { Markup } from './markup.ts';
 
 /**
  * The search field of every page; a script brings it to life, so without scripts it stays out of sight and keeps its

@@ -1,5 +1,5 @@
 import { plannerWords as words } from '../../src/words/planner.ts';
-import type { Content, Markup } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 
 /** A panel in which a reader sets what a page is worked out for. */
 export interface SettingsPanel {

@@ -1,9 +1,20 @@
 import { pageWords } from '../../src/words/pages.ts';
-import type { Markup, PageParts } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 import { searchField } from './search-field.tsx';
+import type { PlaceId, Site } from './site.ts';
+
+export interface HeadParts {
+  readonly site: Site;
+  /** The way from the page's folder to the edition's: `../../`. */
+  readonly root: string;
+  readonly current?: PlaceId;
+  readonly isDraft?: boolean;
+  /** Stands on the mat, with the page's one heading of level 1. */
+  readonly hero: Content;
+}
 
 /** The mat at the head of each page: program, ways to the other pages, search, and what the page is. */
-export function siteHead({ site, root, current, isDraft, hero }: PageParts): Markup {
+export function siteHead({ site, root, current, isDraft, hero }: HeadParts): Markup {
   return (
     <header class="mat">
       {isDraft ? <p class="draft">{pageWords.draft}</p> : null}

@@ -1,4 +1,4 @@
-import type { Content, Markup } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 
 /** What a column holds, with the classes of its head where it has some; nothing where its cells say it. */
 export type ColumnHead = string | readonly [says: string | undefined, classes: string];

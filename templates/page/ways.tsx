@@ -1,5 +1,5 @@
 import { pageWords } from '../../src/words/pages.ts';
-import type { Content, Markup } from './page.tsx';
+import type { Content, Markup } from './markup.ts';
 
 /** A part of the page, and how the ruler at the foot of the mat names it. */
 export interface PagePart {

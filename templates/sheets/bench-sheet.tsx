@@ -1,24 +1,14 @@
 import type { Root } from 'hast';
-import type { StepProse } from '../../src/rendering/step-prose.ts';
-import type { BenchCautions } from '../../src/showing/safety/show-bench-cautions.ts';
-import type { Shown } from '../../src/showing/shown/shown.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
 import { benchBar } from '../guide/bench.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { BenchSheetView } from './bench-view.ts';
+import type { Markup } from '../page/markup.ts';
 import { blanks, isSaid, rowsOf, said, shows, where } from '../page/place.ts';
 import { sheetCautions } from './sheet-cautions.tsx';
-import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';
+import { box, sheetDocument, sheetHead } from './sheet-frame.tsx';
 import { sheetMake } from './sheet-make.tsx';
 import { sheetRecord } from './sheet-record.tsx';
 import { sheetWeigh } from './sheet-weigh.tsx';
-
-/** A guide at one level as a sheet to print and to work from. */
-export interface BenchSheetView extends SheetFacts {
-  /** Numbers of the models. */
-  readonly models: readonly Shown[];
-  readonly steps: Readonly<Record<string, StepProse>>;
-  readonly cautions: BenchCautions;
-}
 
 /**
  * The bench sheet. Its front is what is recorded: which batch, what was read before, what was measured out, what was

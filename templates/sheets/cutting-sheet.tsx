@@ -1,7 +1,7 @@
 import type { Root } from 'hast';
 import { drawn } from '../../src/rendering/drawn.ts';
 import { offcutHatching } from '../../src/showing/figures/cut-layout.ts';
-import type { ShownCaution } from '../../src/showing/shown/shown.ts';
+import type { ShownCaution } from '../../src/showing/shown/shown-plan.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
 import { cutMaterials } from '../page/cut-layout.tsx';
 import { cautionSection } from './sheet-cautions.tsx';

@@ -2,7 +2,7 @@ import type { Element, Root } from 'hast';
 import type { LabelPage } from '../../src/showing/sheets/label-pages.ts';
 import type { ShownLabel, ShownLabels } from '../../src/showing/shown/shown-sheets.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { isSaid, said, shows } from '../page/place.ts';
 import { type SheetFacts, sheetDocument } from './sheet-frame.tsx';
 

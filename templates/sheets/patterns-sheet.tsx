@@ -3,7 +3,7 @@ import { type OutlineToDraw, gauge, patternTile, tileMap } from '../../src/rende
 import type { ShownPattern, ShownPatterns, ShownTile } from '../../src/showing/shown/shown-sheets.ts';
 import { overlap, tileRoom } from '../../src/showing/cutting/tiles.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { isSaid, said, shows } from '../page/place.ts';
 import { type SheetFacts, sheetDocument, sheetHead } from './sheet-frame.tsx';

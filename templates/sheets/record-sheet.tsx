@@ -2,7 +2,7 @@ import type { Root } from 'hast';
 import type { ShownReading, ShownRecord } from '../../src/showing/shown/shown-sheets.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blank, isSaid, rowsOf, shows } from '../page/place.ts';
 import { cautionSection } from './sheet-cautions.tsx';

@@ -1,10 +1,11 @@
-import type { Shown, ShownCaution } from '../../src/showing/shown/shown.ts';
+import type { Shown } from '../../src/showing/shown/shown.ts';
+import type { ShownCaution } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
-import type { BenchSheetView } from './bench-sheet.tsx';
+import type { BenchSheetView } from './bench-view.ts';
 import { cautionPanel } from '../page/caution.tsx';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { isSaid, shows } from '../page/place.ts';
 
 /** All cautions in full, numbered, with who has the last word; then the dangers of products. */

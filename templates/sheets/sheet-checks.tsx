@@ -1,8 +1,8 @@
 import type { ShownCheck } from '../../src/showing/library/show-guide.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { sheetWords as words } from '../../src/words/sheets.ts';
-import type { BenchSheetView } from './bench-sheet.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { BenchSheetView } from './bench-view.ts';
+import type { Markup } from '../page/markup.ts';
 import { blank, isSaid, rowsOf, shows } from '../page/place.ts';
 import { box } from './sheet-frame.tsx';
 

@@ -1,10 +1,12 @@
 import type { Element, Root } from 'hast';
 import type { ShownGuide } from '../../src/showing/library/show-guide.ts';
-import type { Shown, ShownLine, ShownPlan } from '../../src/showing/shown/shown.ts';
+import type { Shown } from '../../src/showing/shown/shown.ts';
+import type { ShownLine, ShownPlan } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
 import { printButton } from '../guide/bench.tsx';
-import { type Content, type Markup, documentOf, securityPolicy } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
+import { documentOf, securityPolicy } from '../page/page.tsx';
 import { isSaid, shows } from '../page/place.ts';
 
 /** What every sheet of a guide at one level shares. */

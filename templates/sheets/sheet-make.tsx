@@ -1,12 +1,12 @@
 import type { StepProse } from '../../src/rendering/step-prose.ts';
-import type { ShownCaution, ShownStep, ShownTake } from '../../src/showing/shown/shown.ts';
+import type { ShownCaution, ShownStep, ShownTake } from '../../src/showing/shown/shown-plan.ts';
 import { pageWords } from '../../src/words/pages.ts';
 import { sheetWords as words } from '../../src/words/sheets.ts';
-import type { BenchSheetView } from './bench-sheet.tsx';
+import type { BenchSheetView } from './bench-view.ts';
 import { benchTick } from '../guide/bench.tsx';
 import { alertSymbol } from '../page/caution.tsx';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { blanks, isSaid, rowsOf, said, shows, where } from '../page/place.ts';
 import { sheetChecks } from './sheet-checks.tsx';
 import { box } from './sheet-frame.tsx';

@@ -1,6 +1,6 @@
 import { sheetWords as words } from '../../src/words/sheets.ts';
-import type { BenchSheetView } from './bench-sheet.tsx';
-import type { Markup } from '../page/page.tsx';
+import type { BenchSheetView } from './bench-view.ts';
+import type { Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { shows } from '../page/place.ts';
 import { emptyRows, tableHead } from '../page/table.tsx';

@@ -1,7 +1,7 @@
-import type { ShownMaterial } from '../../src/showing/shown/shown.ts';
+import type { ShownMaterial } from '../../src/showing/shown/shown-plan.ts';
 import { sheetWords as words } from '../../src/words/sheets.ts';
-import type { BenchSheetView } from './bench-sheet.tsx';
-import type { Content, Markup } from '../page/page.tsx';
+import type { BenchSheetView } from './bench-view.ts';
+import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blanks, rowsOf, shows } from '../page/place.ts';
 import { box } from './sheet-frame.tsx';

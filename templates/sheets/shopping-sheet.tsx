@@ -8,7 +8,7 @@ import type {
 } from '../../src/showing/shown/shown-sheets.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { sheetWords } from '../../src/words/sheets.ts';
-import type { Content, Markup } from '../page/page.tsx';
+import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blank, blanks, isSaid, rowsOf, shows, where } from '../page/place.ts';
 import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';

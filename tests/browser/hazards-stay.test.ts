@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { planAt } from '../../src/core/model/plan-at.ts';
 import { showCautions, showStepCautions } from '../../src/showing/safety/show-cautions.ts';
-import type { ShownCaution } from '../../src/showing/shown/shown.ts';
+import type { ShownCaution } from '../../src/showing/shown/shown-plan.ts';
 import { inChromium } from './chromium.ts';
 import { type PlannerSite, plannerSite } from './planner-site.ts';
 import { field, saysAnother, sets } from './planner-page.ts';

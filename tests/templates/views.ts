@@ -1,14 +1,8 @@
-import type { GuideView } from '../../templates/guide/guide-page.tsx';
-import type { Site } from '../../templates/page/page.tsx';
+import type { GuideView } from '../../templates/guide/guide-view.ts';
+import type { Site } from '../../templates/page/site.ts';
 import type { ShownGuide } from '../../src/showing/library/show-guide.ts';
-import {
-  type Shown,
-  type ShownCaution,
-  type ShownLine,
-  type ShownPlan,
-  type ShownStep,
-  shown,
-} from '../../src/showing/shown/shown.ts';
+import { type Shown, shown } from '../../src/showing/shown/shown.ts';
+import type { ShownCaution, ShownLine, ShownPlan, ShownStep } from '../../src/showing/shown/shown-plan.ts';
 
 /** Views made by hand, so that a template is seen with what a demo happens not to have. */
 export const site: Site = {

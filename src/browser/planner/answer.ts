@@ -11,7 +11,7 @@ import type { Plan } from '../../core/plan/result.ts';
 import { showCurve } from '../../showing/compare/show-curve.ts';
 import { showingPlan } from '../../showing/plan/show-plan.ts';
 import { showRefusal } from '../../showing/plan/show-refusal.ts';
-import type { ShownPlan } from '../../showing/shown/shown.ts';
+import type { ShownPlan } from '../../showing/shown/shown-plan.ts';
 import type { ShownCurve } from '../../showing/shown/shown-what-if.ts';
 
 /**

@@ -8,7 +8,7 @@ import { showSession } from '../../showing/session/show-session.ts';
 import type { ShownSession } from '../../showing/session/shown-session.ts';
 import { showingPlan } from '../../showing/plan/show-plan.ts';
 import { showRefusal } from '../../showing/plan/show-refusal.ts';
-import type { ShownPlan } from '../../showing/shown/shown.ts';
+import type { ShownPlan } from '../../showing/shown/shown-plan.ts';
 
 /** What the reader of a session's page sets. */
 export interface OwnSession extends Omit<CohortSettings, 'spares'> {

@@ -10,7 +10,7 @@ import {
 import { type ShownHazard, safetyRows, showSafety } from '../../showing/safety/show-safety.ts';
 import { articlesPage } from '../../../templates/library/articles-page.tsx';
 import type { Link } from '../../../templates/page/lists.tsx';
-import type { Site } from '../../../templates/page/page.tsx';
+import type { Site } from '../../../templates/page/site.ts';
 import { safetyPage } from '../../../templates/library/safety-page.tsx';
 import type { PlannedGuide } from '../planned/planned-guides.ts';
 import type { Files } from '../paths/files.ts';

@@ -4,7 +4,7 @@ import { showCount } from '../../showing/text/numbers.ts';
 import type { ShownCatalogue } from '../../showing/shown/shown-catalogue.ts';
 import { catalogueWords } from '../../words/catalogue.ts';
 import { cataloguePage } from '../../../templates/library/catalogue-page.tsx';
-import type { Site } from '../../../templates/page/page.tsx';
+import type { Site } from '../../../templates/page/site.ts';
 import type { PlannedGuide } from '../planned/planned-guides.ts';
 import type { Files } from '../paths/files.ts';
 

@@ -6,7 +6,7 @@ import { htmlBytes } from '../../rendering/html.ts';
 import { plainText, renderProse } from '../../rendering/prose.ts';
 import { freeSlugs } from '../../core/slug.ts';
 import { pageWords } from '../../words/pages.ts';
-import type { Site } from '../../../templates/page/page.tsx';
+import type { Site } from '../../../templates/page/site.ts';
 import { textPage } from '../../../templates/library/text-page.tsx';
 import type { Files } from '../paths/files.ts';
 

@@ -4,7 +4,7 @@ import { htmlBytes } from '../../rendering/html.ts';
 import type { ShownCatalogue } from '../../showing/shown/shown-catalogue.ts';
 import { pageWords } from '../../words/pages.ts';
 import { searchWords } from '../../words/search.ts';
-import type { Site } from '../../../templates/page/page.tsx';
+import type { Site } from '../../../templates/page/site.ts';
 import { searchPage } from '../../../templates/library/search-page.tsx';
 import type { Files } from '../paths/files.ts';
 

@@ -1,7 +1,7 @@
 import type { IsoDate } from '../../core/model/values.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { ReadWorkspace } from '../../reading/read.ts';
-import type { Site } from '../../../templates/page/page.tsx';
+import type { Site } from '../../../templates/page/site.ts';
 import type { Pictures } from '../pictures/pictures.ts';
 import type { Edition } from '../paths/files.ts';
 

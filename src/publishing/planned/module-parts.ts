@@ -11,7 +11,8 @@ import { type ShownTeaching, showTeaching } from '../../showing/module/show-teac
 import { type ShownLife, showLives } from '../../showing/session/show-lives.ts';
 import { showSession } from '../../showing/session/show-session.ts';
 import type { ShownSession } from '../../showing/session/shown-session.ts';
-import type { Shown, ShownPlan } from '../../showing/shown/shown.ts';
+import type { Shown } from '../../showing/shown/shown.ts';
+import type { ShownPlan } from '../../showing/shown/shown-plan.ts';
 import type { PlannedGuide } from './planned-guides.ts';
 
 /** A module with the people of a session, and the guides whose models they practise on. */

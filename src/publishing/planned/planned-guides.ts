@@ -11,7 +11,7 @@ import { counted } from '../../showing/text/fill.ts';
 import { type ShownGuide, showGuide } from '../../showing/library/show-guide.ts';
 import { showCurve } from '../../showing/compare/show-curve.ts';
 import { showPlan } from '../../showing/plan/show-plan.ts';
-import type { ShownLine, ShownPlan } from '../../showing/shown/shown.ts';
+import type { ShownLine, ShownPlan } from '../../showing/shown/shown-plan.ts';
 import type { ShownCurve } from '../../showing/shown/shown-what-if.ts';
 
 /** A guide at one level with the plan of its published batch, as finished text. */

@@ -6,7 +6,7 @@ import type { FinishedText, ProsePlace } from '../../rendering/prose.ts';
 import { renderProse } from '../../rendering/prose.ts';
 import { type StepProse, renderStep } from '../../rendering/step-prose.ts';
 import { properly } from '../../showing/text/author-text.ts';
-import type { ProseSection } from '../../../templates/guide/guide-page.tsx';
+import type { ProseSection } from '../../../templates/page/prose-section.tsx';
 import { guideAddresses } from './guide-addresses.ts';
 import type { PublishedPicture } from '../pictures/published-pictures.ts';
 import type { PlannedGuide } from '../planned/planned-guides.ts';

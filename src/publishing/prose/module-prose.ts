@@ -5,7 +5,7 @@ import type { Workspace } from '../../core/model/workspace.ts';
 import type { MarkdownDocument } from '../../reading/prose/document.ts';
 import { type ProsePlace, renderProse } from '../../rendering/prose.ts';
 import { properly } from '../../showing/text/author-text.ts';
-import type { ProseSection } from '../../../templates/guide/guide-page.tsx';
+import type { ProseSection } from '../../../templates/page/prose-section.tsx';
 import { articleAddress, leadsOff, linkParts } from './article-addresses.ts';
 import type { PublishedPicture } from '../pictures/published-pictures.ts';
 import { addressedIn, definitionsOf } from './guide-prose.ts';

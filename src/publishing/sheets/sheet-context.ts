@@ -1,13 +1,13 @@
 import type { Paper } from '../../core/model/paper.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { ReadWorkspace } from '../../reading/read.ts';
-import type { Site } from '../../../templates/page/page.tsx';
+import type { Site } from '../../../templates/page/site.ts';
 import { given } from '../../core/given.ts';
 import type { SheetFacts, SheetFollows } from '../../../templates/sheets/sheet-frame.tsx';
 import { rootFrom } from '../paths/paths.ts';
 import type { PlannedGuide } from '../planned/planned-guides.ts';
 import { sheetCode } from './sheet-code.ts';
-import { type HeadWords, marginTitle } from './sheet-margins.ts';
+import { type HeadWords, marginTitle } from './margin-title.ts';
 import { webAddress } from '../paths/web-address.ts';
 
 /** What the sheets of one guide at one level are made of. */

@@ -8,7 +8,8 @@ import { materialName } from '../text/names.ts';
 import { containsText } from '../sheets/show-labels.ts';
 import { dangerText } from '../safety/danger-text.ts';
 import type { ShownGuide } from '../library/show-guide.ts';
-import { type Shown, type ShownCaution, type ShownLine, shown } from '../shown/shown.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import type { ShownCaution, ShownLine } from '../shown/shown-plan.ts';
 
 /** A model that trainees meet in a session: what is in it, what of it can hurt. */
 export interface ShownModel {

@@ -1,6 +1,6 @@
 import { answerWords as words } from '../../words/answer.ts';
 import { fill } from '../text/fill.ts';
-import type { ShownFact, ShownPlan } from '../shown/shown.ts';
+import type { ShownFact, ShownPlan } from '../shown/shown-plan.ts';
 
 /** What came of a change, to be read aloud: "24 models: £101.20 to buy, ready day 3, 11:00." */
 export function answerSentence({ lines, title, facts, schedule }: ShownPlan): string {

@@ -6,7 +6,8 @@ import { showSum } from '../text/money.ts';
 import { lineAmong, toolName } from '../text/names.ts';
 import { showCount } from '../text/numbers.ts';
 import { toolDangers } from '../safety/product-dangers.ts';
-import { type ShownCost, type ShownPlan, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownCost, ShownPlan } from '../shown/shown-plan.ts';
 import { fill } from '../text/fill.ts';
 
 /**

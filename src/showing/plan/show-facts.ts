@@ -9,7 +9,8 @@ import { fill, noBreak } from '../text/fill.ts';
 import { showSum } from '../text/money.ts';
 import { showRatio } from '../text/numbers.ts';
 import { clockOf } from '../text/plan-clock.ts';
-import { type ShownFact, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownFact } from '../shown/shown-plan.ts';
 import { showKeeping, showMinutes, showMoment, showWork } from '../text/times.ts';
 
 /** The figures at the head: how long it takes, when it is ready, what to buy, what one costs. */

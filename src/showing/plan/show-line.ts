@@ -11,7 +11,8 @@ import { showMaterials } from './show-materials.ts';
 import { clockOf } from '../text/plan-clock.ts';
 import type { StepRuns } from './show-step-times.ts';
 import { showSteps } from './show-steps.ts';
-import { type ShownLine, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownLine } from '../shown/shown-plan.ts';
 
 /** One guide at one level, as its page and its sheets show it. */
 export function showLine(key: string, plan: Plan, index: number, workspace: Workspace): ShownLine {

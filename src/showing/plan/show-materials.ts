@@ -11,7 +11,8 @@ import { counted, fill, inWords, noBreak } from '../text/fill.ts';
 import { showCount, showRatio } from '../text/numbers.ts';
 import { materialName, toolName, useName } from '../text/names.ts';
 import { showFor, showSizeIn, showTotal } from './amounts-of-uses.ts';
-import { type ShownMaterial, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownMaterial } from '../shown/shown-plan.ts';
 
 /** Rows of a line as its guide lists them; below the first row that uses a mix, what the mix is made of. */
 export function showMaterials(

@@ -13,7 +13,8 @@ import { showLine } from './show-line.ts';
 import { showSchedule } from '../schedule/show-schedule.ts';
 import { showShopping } from '../shopping/show-shopping.ts';
 import { showWarnings } from './show-warnings.ts';
-import { type ShownPlan, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownPlan } from '../shown/shown-plan.ts';
 
 /**
  * A plan as finished text: every number rounded, every sentence filled. Command line, pages and browser print these

@@ -5,7 +5,8 @@ import type { PlannedJob, StepNeed } from '../../core/plan/result.ts';
 import { handsOnMinutes, waitMinutes } from '../../core/plan/scale/step-times.ts';
 import { planWords } from '../../words/plan.ts';
 import { counted, fill } from '../text/fill.ts';
-import { type ShownStep, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownStep } from '../shown/shown-plan.ts';
 import { type Clock, showMinutes, showMoment, showMomentFrom, showWork } from '../text/times.ts';
 
 /** The runs of one step in the schedule, in order of start; no jobs and no clock where there is no schedule. */

@@ -11,7 +11,8 @@ import { showControls, showHazards } from '../safety/show-hazards.ts';
 import { type StepRuns, showBegins, showNotBefore, showStepTimes } from './show-step-times.ts';
 import { showTickTimes } from './show-tick-times.ts';
 import { showTakes } from './show-takes.ts';
-import { type Shown, type ShownStep, shown } from '../shown/shown.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import type { ShownStep } from '../shown/shown-plan.ts';
 import { showSetting } from '../text/temperatures.ts';
 import { showDuration } from '../text/times.ts';
 

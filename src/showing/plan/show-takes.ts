@@ -8,7 +8,8 @@ import { counted, fill, inWords } from '../text/fill.ts';
 import { useName } from '../text/names.ts';
 import { showCount } from '../text/numbers.ts';
 import { roundedFor, sharesOf, takenOf } from './shares.ts';
-import { type ShownTake, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownTake } from '../shown/shown-plan.ts';
 import { type System, firstSystem, inSystems } from '../text/systems.ts';
 
 /** The tray at the head of a step: what one full run of it takes, and what all its runs take together. */

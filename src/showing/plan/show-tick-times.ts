@@ -5,7 +5,7 @@ import { holdLimits, vapourMinutes, waitMinutes } from '../../core/plan/scale/st
 import { tickTimeWords } from '../../words/tick-times.ts';
 import { fill } from '../text/fill.ts';
 import { stepName } from '../text/names.ts';
-import type { TickTime } from '../shown/shown.ts';
+import type { TickTime } from '../shown/shown-plan.ts';
 
 type StepAt = GuideAt['steps'][number];
 

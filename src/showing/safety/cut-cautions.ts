@@ -1,4 +1,4 @@
-import type { ShownCaution, ShownLine, ShownPlan } from '../shown/shown.ts';
+import type { ShownCaution, ShownLine, ShownPlan } from '../shown/shown-plan.ts';
 
 /** Cautions of the steps that first take what is cut, most severe first: a sheet to cut by is never without them. */
 export function cutCautions({ cutting }: ShownPlan, line: ShownLine): readonly ShownCaution[] {

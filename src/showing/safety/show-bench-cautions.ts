@@ -1,7 +1,8 @@
 import { sheetWords } from '../../words/sheets.ts';
 import { fill, listed } from '../text/fill.ts';
 import { showCount } from '../text/numbers.ts';
-import { type Shown, type ShownLine, shown } from '../shown/shown.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import type { ShownLine } from '../shown/shown-plan.ts';
 
 /** Cautions as a bench sheet names them: in full once at its head, by their number above the acts. */
 export interface BenchCautions {

@@ -4,7 +4,8 @@ import { asSentence } from '../text/author-text.ts';
 import { fill, listed } from '../text/fill.ts';
 import { showCount } from '../text/numbers.ts';
 import { stepNumber } from '../text/names.ts';
-import { type ShownCaution, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownCaution } from '../shown/shown-plan.ts';
 
 /** All cautions of a level, most severe first; within a signal in the order of the guide. */
 export function showCautions(key: string, at: GuideAt): readonly ShownCaution[] {

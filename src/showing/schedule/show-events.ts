@@ -13,7 +13,7 @@ import { showStepCautions } from '../safety/show-cautions.ts';
 import { whoText } from './show-days.ts';
 import { showHazards } from '../safety/show-hazards.ts';
 import { showShopping } from '../shopping/show-shopping.ts';
-import type { ShownPlan } from '../shown/shown.ts';
+import type { ShownPlan } from '../shown/shown-plan.ts';
 import { type Work, workOfEach } from './work-of-each.ts';
 
 /** Something of a plan that stands in a calendar: what is done or happens, from when, and until when where it lasts. */

@@ -5,7 +5,8 @@ import type { ModelNeed } from '../../core/plan/cohort/model-needs.ts';
 import { sessionWords } from '../../words/session.ts';
 import { fill } from '../text/fill.ts';
 import { type ShownCare, showInUse } from '../library/show-in-use.ts';
-import { type Shown, type ShownPlan, shown } from '../shown/shown.ts';
+import { type Shown, shown } from '../shown/shown.ts';
+import type { ShownPlan } from '../shown/shown-plan.ts';
 import { guideName } from './session-names.ts';
 
 /** The life of one model of a session, for those who look after it. */

@@ -8,7 +8,8 @@ import { capital, fill } from '../text/fill.ts';
 import { showMoney } from '../text/money.ts';
 import { supplierName } from '../text/names.ts';
 import { clockOf } from '../text/plan-clock.ts';
-import { type ShownDelivery, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownDelivery } from '../shown/shown-plan.ts';
 import { showDuration, showMoment } from '../text/times.ts';
 
 /** What each supplier brings, what the way costs, and when to order. */

@@ -12,7 +12,8 @@ import { readingOf } from '../text/readings.ts';
 import { leftText } from './show-left.ts';
 import { showDeliveries } from './show-deliveries.ts';
 import { showShoppingNotes } from './show-shopping-notes.ts';
-import { type ShownPlan, type ShownPurchase, shown } from '../shown/shown.ts';
+import { shown } from '../shown/shown.ts';
+import type { ShownPlan, ShownPurchase } from '../shown/shown-plan.ts';
 import { inSystems } from '../text/systems.ts';
 
 /** What to buy in whole packs, what it comes to, and what to know before ordering. */

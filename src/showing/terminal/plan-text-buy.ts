@@ -12,7 +12,7 @@ import {
   wrapping,
   wrappingRight,
 } from './plan-text-parts.ts';
-import type { ShownDelivery, ShownPlan, ShownPurchase } from '../shown/shown.ts';
+import type { ShownDelivery, ShownPlan, ShownPurchase } from '../shown/shown-plan.ts';
 import { wrapped } from '../text/wrapped.ts';
 
 type Cells = readonly string[];

@@ -3,7 +3,7 @@ import { planWords } from '../../words/plan.ts';
 import { inColumns, indented } from './columns.ts';
 import { fill, listed } from '../text/fill.ts';
 import { apart, hanging, isSaid, left, numberedTitle, paragraphs, wrapping } from './plan-text-parts.ts';
-import type { ShownCaution, ShownLine, ShownPlan } from '../shown/shown.ts';
+import type { ShownCaution, ShownLine, ShownPlan } from '../shown/shown-plan.ts';
 
 /** Cautions first, most severe on top; then what the products are; then who has the last word. */
 export function carefulLines({ lines, defers }: ShownPlan, width: number): readonly string[] {

@@ -2,7 +2,7 @@ import { planTextWords as words } from '../../words/plan-text.ts';
 import { inColumns, indented } from './columns.ts';
 import { fill } from '../text/fill.ts';
 import { left, numberedTitle, paragraphs, wrapping } from './plan-text-parts.ts';
-import type { ShownFact, ShownPlan } from '../shown/shown.ts';
+import type { ShownFact, ShownPlan } from '../shown/shown-plan.ts';
 import { wrapped } from '../text/wrapped.ts';
 
 /** What is made, how many, and the figures; of several guides each with its number. */

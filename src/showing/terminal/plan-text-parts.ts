@@ -2,7 +2,8 @@ import { planTextWords as words } from '../../words/plan-text.ts';
 import { type Column, inColumns } from './columns.ts';
 import { fill } from '../text/fill.ts';
 import { showCount } from '../text/numbers.ts';
-import type { Shown, ShownLine } from '../shown/shown.ts';
+import type { Shown } from '../shown/shown.ts';
+import type { ShownLine } from '../shown/shown-plan.ts';
 import { wrapped } from '../text/wrapped.ts';
 
 export const left: Column = { align: 'left' };

@@ -4,7 +4,8 @@ import { eachInColumns, indented } from './columns.ts';
 import { capital, fill } from '../text/fill.ts';
 import { apart, hanging, isSaid, left, lineNumber, paragraphs, wrapping } from './plan-text-parts.ts';
 import type { ShownSchedule } from '../shown/shown-schedule.ts';
-import type { Shown, ShownPlan } from '../shown/shown.ts';
+import type { Shown } from '../shown/shown.ts';
+import type { ShownPlan } from '../shown/shown-plan.ts';
 
 type DayRow = ShownSchedule['days'][number]['rows'][number];
 

@@ -8,7 +8,7 @@ import { headLines, titleLines } from './plan-text-head.ts';
 import { hanging } from './plan-text-parts.ts';
 import { scheduleLines } from './plan-text-schedule.ts';
 import { curveLines, whatIfLines } from './plan-text-what-if.ts';
-import type { ShownPlan } from '../shown/shown.ts';
+import type { ShownPlan } from '../shown/shown-plan.ts';
 import type { ShownCurve, ShownWhatIf } from '../shown/shown-what-if.ts';
 
 /** What is worked out beside a plan, where it was asked for. */

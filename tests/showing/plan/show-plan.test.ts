@@ -12,7 +12,7 @@ import { usualReading } from '../../../src/showing/text/amounts.ts';
 import { readingOf } from '../../../src/showing/text/readings.ts';
 import { needOf, roundedFor, sharesOf } from '../../../src/showing/plan/shares.ts';
 import { showPlan } from '../../../src/showing/plan/show-plan.ts';
-import type { ShownPlan } from '../../../src/showing/shown/shown.ts';
+import type { ShownPlan } from '../../../src/showing/shown/shown-plan.ts';
 import { bench, gelBlock } from '../bench.ts';
 import { leavesOf } from '../leaves.ts';
 
