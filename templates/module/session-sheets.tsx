@@ -4,19 +4,13 @@ import type { ShownModel } from '../../src/showing/module/show-models.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import type { ShownTeaching } from '../../src/showing/module/show-teaching.ts';
 import type { ShownSession } from '../../src/showing/session/shown-session.ts';
-import { moduleWords } from '../../src/words/modules.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { agendaToTick } from './agenda-table.tsx';
 import { matrixTable } from './module-matrix.tsx';
-import {
-  type ModuleSheetFacts,
-  defersLine,
-  moduleSheet,
-  moduleSheetHead,
-  sheetPart,
-} from './module-sheet.tsx';
+import { type ModuleSheetFacts, moduleSheet, moduleSheetHead, sheetPart } from './module-sheet.tsx';
+import { careful, isCareful } from './sheet-careful.tsx';
 import { textList } from '../page/lists.tsx';
-import type { Content, Markup } from '../page/markup.ts';
+import type { Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blank, blanks, rowsOf, shows } from '../page/place.ts';
 import { circuitTables, stationList } from './session-room.tsx';
@@ -155,118 +149,4 @@ export function matrixSheet(view: MatrixSheetView): Root {
       </>
     ),
   });
-}
-
-export interface HandOutView extends ModuleSheetFacts {
-  readonly day: readonly ShownDayItem[];
-  readonly models: readonly ShownModel[];
-  /** Dangers of what stands at the stations. */
-  readonly room: readonly Shown[];
-}
-type ShownDayItem = { readonly what: ShownModel['title']; readonly takes: ShownModel['title'] };
-
-/** The trainees' page on paper: one side where it can. */
-export function handOut(view: HandOutView): Root {
-  const { module, day } = view;
-  const { trainee } = moduleWords;
-  const part = (heading: string, content: Content): Content =>
-    content === null ? null : sheetPart(heading, content);
-  return moduleSheet(view, {
-    id: 'hand-out',
-    defersWithin: isCareful(view),
-    main: (
-      <>
-        {moduleSheetHead(view, module.title.text, [], titles['hand-out'])}
-        <div class="two-columns">
-          {part(trainee.careful, isCareful(view) ? careful(view, trainee.carefulSays) : null)}
-          {part(trainee.figures.booked, textList([module.booked, module.where], 'plain'))}
-          {part(trainee.aims, aims(module))}
-          {part(trainee.prepare, preparation(module))}
-          {part(trainee.bring, textList(module.bring, 'plain'))}
-          {part(trainee.wear, textList(module.wear, 'plain'))}
-          {part(trainee.day, dayList(day))}
-          {part(trainee.judged, textList(module.judged, 'plain'))}
-          {part(
-            trainee.notices,
-            textList(
-              module.notices.map(({ says }) => says),
-              'plain',
-            ),
-          )}
-        </div>
-      </>
-    ),
-  });
-}
-
-type Careful = Pick<HandOutView, 'models' | 'room' | 'defers'>;
-
-function isCareful({ models, room }: Careful): boolean {
-  return models.length + room.length > 0;
-}
-
-/** What of the models and the room can hurt, and who has the last word. */
-function careful({ models, room, defers }: Careful, remark?: string): Markup {
-  return (
-    <>
-      {remark === undefined ? null : <p>{remark}</p>}
-      {models.map(inModel)}
-      {textList(room, 'plain')}
-      {defersLine(defers)}
-    </>
-  );
-}
-
-/** What is in a model, and its cautions: a line each. */
-function inModel({ title, contains, cautions, electrosurgery }: ShownModel): Markup {
-  return (
-    <p class="in-model">
-      <b {...shows(title)} /> <span {...shows(contains)} />{' '}
-      {cautions.map(({ word, hazard }) => (
-        <>
-          <b {...shows(word)} /> <span {...shows(hazard)} />{' '}
-        </>
-      ))}
-      <span {...shows(electrosurgery)} />
-    </p>
-  );
-}
-
-function aims({ objectives }: HandOutView['module']): Content {
-  if (objectives.length === 0) return null;
-  return (
-    <ol>
-      {objectives.map(({ does, howWell }) => (
-        <li>
-          <b {...shows(does)} /> <span {...shows(howWell)} />
-        </li>
-      ))}
-    </ol>
-  );
-}
-
-function preparation({ prepare }: HandOutView['module']): Content {
-  if (prepare.length === 0) return null;
-  return (
-    <ul class="plain">
-      {prepare.map(({ kind, what, takes }) => (
-        <li>
-          <span {...shows(kind)} />: <b {...shows(what)} /> <span {...shows(takes)} />
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-function dayList(day: HandOutView['day']): Content {
-  if (day.length === 0) return null;
-  return (
-    <ul class="day">
-      {day.map(({ what, takes }) => (
-        <li>
-          <span {...shows(what)} /> <b {...shows(takes)} />
-        </li>
-      ))}
-    </ul>
-  );
 }

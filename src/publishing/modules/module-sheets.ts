@@ -6,12 +6,8 @@ import { fill } from '../../showing/text/fill.ts';
 import { sheetWords } from '../../words/sheets.ts';
 import { teachingWords } from '../../words/teaching.ts';
 import { scoreSheets } from '../../../templates/module/score-sheets.tsx';
-import {
-  handOut,
-  matrixSheet,
-  sessionPlanSheet,
-  timetableSheet,
-} from '../../../templates/module/session-sheets.tsx';
+import { handOut } from '../../../templates/module/hand-out.tsx';
+import { matrixSheet, sessionPlanSheet, timetableSheet } from '../../../templates/module/session-sheets.tsx';
 import { surveySheets } from '../../../templates/module/survey-sheets.tsx';
 import type { ShownModuleParts } from '../planned/module-parts.ts';
 import { rootFrom } from '../paths/paths.ts';
