@@ -6,11 +6,7 @@ export interface Tree {
   readonly children: readonly (Tree | string)[];
 }
 
-export function tree(
-  tag: string,
-  attributes: Tree['attributes'] = {},
-  children: Tree['children'] = [],
-): Tree {
+export function tree(tag: string, attributes: Tree['attributes'], children: Tree['children'] = []): Tree {
   return { tag, attributes, children };
 }
 

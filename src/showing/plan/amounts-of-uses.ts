@@ -14,13 +14,15 @@ export function showFor(
   { tools, program }: Workspace,
 ): string {
   return inSystems(program.units, (system) =>
-    showExactly(roundedFor(line, use, amount, tools, system), system),
+    showExactly(roundedFor({ line, use, tools, system }, amount), system),
   );
 }
 
 /** All that a line needs of something: what its steps take adds up to it. */
 export function showTotal(line: PlannedLine, use: string, { tools, program }: Workspace): string {
-  return inSystems(program.units, (system) => showExactly(roundedTotal(line, use, tools, system), system));
+  return inSystems(program.units, (system) =>
+    showExactly(roundedTotal({ line, use, tools, system }), system),
+  );
 }
 
 /** "150 mm × 100 mm (5 7/8 in × 3 15/16 in)". */

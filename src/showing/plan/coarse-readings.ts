@@ -47,7 +47,7 @@ function coarseReading({ use, run }: StepTake, line: PlannedLine, workspace: Wor
   if (!instrument || !reading || compare(reading, finest) <= 0) return [];
   return [
     fill(planWords.readings[instrument], {
-      amount: showExactly(roundedFor(line, use, run, workspace.tools)),
+      amount: showExactly(roundedFor({ line, use, tools: workspace.tools, system: 'metric' }, run)),
       material: useName(line.at, use, workspace),
       reading: showExactly(reading),
       finer: finerText(finest, reading.unit),

@@ -41,6 +41,14 @@ export function takenOf(
   return { total, run: times(total, exact(runs[0]?.length ?? 0).div(line.made)) };
 }
 
+/** Something that a line uses, what it is measured with, and in which units. */
+export interface Measured {
+  readonly line: PlannedLine;
+  readonly use: string;
+  readonly tools: Workspace['tools'];
+  readonly system: System;
+}
+
 /**
  * What each step takes of something, rounded so that the steps add up to the total that is shown.
  *
@@ -50,39 +58,21 @@ export function takenOf(
  *
  * @returns By step id.
  */
-export function sharesOf(
-  line: PlannedLine,
-  use: string,
-  tools: Workspace['tools'],
-  system?: System,
-): ReadonlyMap<string, Measure> {
-  const takes = takesOf(line, use);
-  const shares = shared(takes, line, use, tools, system);
-  return new Map(
-    takes.map(({ step, total }, i) => [step, shares?.[i] ?? roundedFor(line, use, total, tools, system)]),
-  );
+export function sharesOf(of: Measured): ReadonlyMap<string, Measure> {
+  const takes = takesOf(of);
+  const shares = shared(takes, of);
+  return new Map(takes.map(({ step, total }, i) => [step, shares?.[i] ?? roundedFor(of, total)]));
 }
 
 /** What a line needs of something, rounded up: the sum of what its steps take, where they take all of it. */
-export function roundedTotal(
-  line: PlannedLine,
-  use: string,
-  tools: Workspace['tools'],
-  system?: System,
-): Measure {
-  const { total } = needOf(line, use)!;
-  const step = commonStep(takesOf(line, use), line, use, tools, system);
-  return step ? roundedUpTo(step, total) : roundedFor(line, use, total, tools, system);
+export function roundedTotal(of: Measured): Measure {
+  const { total } = needOf(of.line, of.use)!;
+  const step = commonStep(takesOf(of), of);
+  return step ? roundedUpTo(step, total) : roundedFor(of, total);
 }
 
 /** An amount of something rounded up to what the tools of its steps read. */
-export function roundedFor(
-  line: PlannedLine,
-  use: string,
-  amount: Measure,
-  tools: Workspace['tools'],
-  system?: System,
-): Measure {
+export function roundedFor({ line, use, tools, system }: Measured, amount: Measure): Measure {
   return roundedUp(amount, readingOf(line, use, amount.unit, tools), system);
 }
 
@@ -91,7 +81,7 @@ interface Take {
   readonly total: Measure;
 }
 
-function takesOf(line: PlannedLine, use: string): readonly Take[] {
+function takesOf({ line, use }: Measured): readonly Take[] {
   return line.steps.flatMap((step) =>
     step.takes
       .filter((take) => take.use === use)
@@ -99,16 +89,10 @@ function takesOf(line: PlannedLine, use: string): readonly Take[] {
   );
 }
 
-function shared(
-  takes: readonly Take[],
-  line: PlannedLine,
-  use: string,
-  tools: Workspace['tools'],
-  system?: System,
-): readonly Measure[] | undefined {
-  const step = commonStep(takes, line, use, tools, system);
+function shared(takes: readonly Take[], of: Measured): readonly Measure[] | undefined {
+  const step = commonStep(takes, of);
   if (!step) return undefined;
-  const { value } = roundedUpTo(step, needOf(line, use)!.total);
+  const { value } = roundedUpTo(step, needOf(of.line, of.use)!.total);
   const counts = largestRemainder(
     floor(value.div(step.value)),
     takes.map(({ total }) => convert(total, step.unit).value),
@@ -120,13 +104,7 @@ function shared(
  * What the total and all its shares are rounded to: in US units as finely as the smallest share asks for. Absent where
  * the steps do not add up to the total.
  */
-function commonStep(
-  takes: readonly Take[],
-  line: PlannedLine,
-  use: string,
-  tools: Workspace['tools'],
-  system?: System,
-): Measure | undefined {
+function commonStep(takes: readonly Take[], { line, use, tools, system }: Measured): Measure | undefined {
   const total = needOf(line, use)?.total;
   if (!total || !addUp(takes, total)) return undefined;
   const smallest = system === 'US' ? smallestOf(takes) : total;

@@ -7,7 +7,7 @@ import { showSizeIn } from './amounts-of-uses.ts';
 import { counted, fill, inWords } from '../text/fill.ts';
 import { useName } from '../text/names.ts';
 import { showCount } from '../text/numbers.ts';
-import { roundedFor, sharesOf, takenOf } from './shares.ts';
+import { roundedFor, sharesOf, takenOf, type Measured } from './shares.ts';
 import { shown } from '../shown/shown.ts';
 import type { ShownTake } from '../shown/shown-plan.ts';
 import { type System, firstSystem, inSystems } from '../text/systems.ts';
@@ -59,9 +59,10 @@ function roundedTake(
   { tools }: Workspace,
   system: System,
 ): Record<'total' | 'run', Measure> {
-  const total = sharesOf(line, take.use, tools, system).get(step.step)!;
+  const of: Measured = { line, use: take.use, tools, system };
+  const total = sharesOf(of).get(step.step)!;
   if (step.runs.length === 1) return { total, run: total };
-  const run = roundedFor(line, take.use, takenOf(line, step, take).run, tools, system);
+  const run = roundedFor(of, takenOf(line, step, take).run);
   return { total, run: compare(run, total) <= 0 ? run : total };
 }
 

@@ -66,9 +66,9 @@ export function usualReading(unit: string): Measure | undefined {
  * An amount rounded up to what can be measured, in the unit of that. A count is rounded up to whole ones; what has no
  * reading (a temperature, a share) stays as it is.
  *
- * @param reading  Of the same dimension; the usual one where left out.
+ * @param reading  Of the same dimension; the usual one where there is none.
  */
-export function roundedUp(amount: Measure, reading?: Measure, system?: System): Measure {
+export function roundedUp(amount: Measure, reading: Measure | undefined, system: System): Measure {
   return roundedUpTo(stepOf(amount, reading, system), amount);
 }
 
@@ -78,7 +78,7 @@ export function roundedUpTo(step: Measure | undefined, amount: Measure): Measure
 }
 
 /** What is left over, rounded down: never more than there is. */
-export function roundedDown(amount: Measure, system?: System): Measure {
+export function roundedDown(amount: Measure, system: System): Measure {
   const step = dimensionOf(amount.unit) === 'count' ? undefined : stepOf(amount, undefined, system);
   if (!step) return amount;
   return { value: ratio(amount, step).floor().mul(step.value), unit: step.unit };
@@ -91,7 +91,7 @@ export function roundedDown(amount: Measure, system?: System): Measure {
 export function stepOf(
   amount: Measure,
   reading = usualReading(amount.unit),
-  system: System = 'metric',
+  system: System,
 ): Measure | undefined {
   if (dimensionOf(amount.unit) === 'count') return { value: exact(1), unit: amount.unit };
   if (!reading) return undefined;
@@ -106,8 +106,8 @@ function metricStep(amount: Measure, reading: Measure): Measure | undefined {
   return coarse ? { value: exact(coarse), unit: base } : convert(reading, base);
 }
 
-/** An amount as a builder reads it: rounded up, in a handy unit. `showAmount(1259.2 g)` -> "1.26 kg". */
-export function showAmount(amount: Measure, reading?: Measure, system?: System): string {
+/** An amount as a builder reads it: rounded up, in a handy unit. 1259.2 g -> "1.26 kg". */
+export function showAmount(amount: Measure, reading: Measure | undefined, system: System): string {
   return showExactly(roundedUp(amount, reading, system), system);
 }
 

@@ -78,10 +78,11 @@ describe('amounts of a guide', () => {
         for (const use of ['gelatin-powder', 'water', 'gel']) {
           const { total } = needOf(line, use)!;
           const reading = readingOf(line, use, total.unit, bench.tools) ?? usualReading(total.unit)!;
-          const shownTotal = roundedFor(line, use, total, bench.tools);
+          const of = { line, use, tools: bench.tools, system: 'metric' } as const;
+          const shownTotal = roundedFor(of, total);
           expect(ratio(shownTotal, reading).d).toBe(1n);
           expect(compare(shownTotal, total)).toBeGreaterThanOrEqual(0);
-          const shares = [...sharesOf(line, use, bench.tools).values()];
+          const shares = [...sharesOf(of).values()];
           const sum = shares.reduce((all, share) => all.add(convert(share, total.unit).value), zero);
           expect(sum.equals(convert(shownTotal, total.unit).value), use).toBe(true);
         }

@@ -41,7 +41,7 @@ describe('an amount is rounded up to what the tool reads, and printed in a handy
     ['12000', '', undefined, '12,000'],
     ['0', 'g', undefined, '0 g'],
   ])('%s %s, reading %o: %s', (value, unit, reading, text) => {
-    expect(showAmount(of(value, unit), reading)).toBe(spaced(text));
+    expect(showAmount(of(value, unit), reading, 'metric')).toBe(spaced(text));
   });
 
   it('never shows less than there is, nor a reading more, and always a multiple of the reading', () => {
@@ -50,7 +50,7 @@ describe('an amount is rounded up to what the tool reads, and printed in a handy
       fc.property(fc.nat(10_000_000), fc.integer({ min: 1, max: 999 }), units, (n, d, unit) => {
         const amount = of(`${n}/${d}`, unit);
         const reading = usualReading(unit)!;
-        const shown = roundedUp(amount);
+        const shown = roundedUp(amount, undefined, 'metric');
         expect(compare(shown, amount)).toBeGreaterThanOrEqual(0);
         expect(ratio(shown, reading).d).toBe(1n);
         expect(compare({ ...shown, value: shown.value.sub(reading.value) }, amount)).toBeLessThan(0);
@@ -59,8 +59,8 @@ describe('an amount is rounded up to what the tool reads, and printed in a handy
   });
 
   it('what is left over is rounded down', () => {
-    expect(showExactly(roundedDown(of('2399/10', 'g')))).toBe(`239${nbsp}g`);
-    expect(showExactly(roundedDown(of('7', '')))).toBe('7');
+    expect(showExactly(roundedDown(of('2399/10', 'g'), 'metric'))).toBe(`239${nbsp}g`);
+    expect(showExactly(roundedDown(of('7', ''), 'metric'))).toBe('7');
   });
 });
 

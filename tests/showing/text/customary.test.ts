@@ -95,8 +95,8 @@ describe('steps add up to the total in each system', () => {
       fc.property(fc.integer({ min: 1, max: 5000 }), (wanted) => {
         const line = plannedLine(lineOf({ at: planAt(gelBlock), wanted, forOthers: 0 }, bench, zero, []));
         for (const use of ['gelatin-powder', 'water', 'gel']) {
-          const total = roundedTotal(line, use, bench.tools, system);
-          const shares = [...sharesOf(line, use, bench.tools, system).values()];
+          const total = roundedTotal({ line, use, tools: bench.tools, system });
+          const shares = [...sharesOf({ line, use, tools: bench.tools, system }).values()];
           const sum = shares.reduce((all, share) => all.add(convert(share, total.unit).value), zero);
           expect(sum.equals(total.value), use).toBe(true);
           expect(compare(total, needOf(line, use)!.total)).toBeGreaterThanOrEqual(0);
