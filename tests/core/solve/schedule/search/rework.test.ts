@@ -94,7 +94,7 @@ describe('any schedule, stretch by stretch', () => {
         expect(best.score).toEqual(search.judge.score(best));
         expect(compareScores(best.score, given.score)).toBeLessThanOrEqual(0);
       }),
-      { numRuns: runs(200) },
+      { numRuns: runs(100) },
     );
   });
 });
