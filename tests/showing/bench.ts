@@ -2,7 +2,7 @@ import type { Guide } from '../../src/core/model/guide.ts';
 import type { Material } from '../../src/core/model/material.ts';
 import type { Tool } from '../../src/core/model/tool.ts';
 import type { Workspace } from '../../src/core/model/workspace.ts';
-import { aProgram } from '../core/plan/a-workspace.ts';
+import { aProgram, aStep } from '../core/plan/a-workspace.ts';
 
 /** A small invented workspace: a gel block made in pots of four. */
 const program = aProgram({
@@ -77,23 +77,7 @@ const spray = material('oil-spray', 'Oil spray', {
 
 const tool = (id: string, name: string, rest: Partial<Tool> = {}): Tool => ({ id, name, also: [], ...rest });
 
-const step = (id: string, rest: Partial<Guide['steps'][number]>): Guide['steps'][number] => ({
-  id,
-  for: { per: 'model' },
-  handsOn: { once: { seconds: '600' }, each: { seconds: '0' } },
-  people: 1,
-  at: {},
-  watched: false,
-  waitsAt: {},
-  useWithin: { byStep: {} },
-  mayPause: false,
-  partial: true,
-  after: [],
-  set: {},
-  controls: [],
-  ignition: false,
-  ...rest,
-});
+const step = (id: string, rest: Partial<Guide['steps'][number]>) => aStep(id, '10 min', '0 min', rest);
 
 const place = { line: 1, column: 1, length: 1 };
 const section = (heading: string, id: string): Guide['prose']['sections'][number] => ({
