@@ -34,25 +34,24 @@ export function showCosts(key: string, { cost, lines }: Plan, { program }: Works
     const texts = cost.each
       .map((line) => (isSaid ? of(line) : undefined))
       .map((sum) => (sum ? showSum(sum, program, tools ? withTools : cost.complete) : planWords.none));
-    const names = texts.map((_, i) => lineAmong(lines, i));
-    return showCost(`${key}.${id}`, id, texts, names);
+    return showCost(`${key}.${id}`, id, texts, lines);
   });
   const cash = showSum(cost.cashToStart, program, withTools, 'up');
-  return [...each, showCost(`${key}.cash-to-start`, 'cash-to-start', [cash], [''])];
+  return [...each, showCost(`${key}.cash-to-start`, 'cash-to-start', [cash], [])];
 }
 
 function showCost(
   key: string,
   id: ShownCost['id'],
   sums: readonly string[],
-  names: readonly string[],
+  lines: Plan['lines'],
 ): ShownCost {
   return {
     id,
     name: shown(`${key}.name`, planWords.costs[id].name),
     means: shown(`${key}.means`, planWords.costs[id].means),
     each: sums.map((sum, i) => ({
-      of: shown(`${key}.each[${i}].of`, names[i]!),
+      of: shown(`${key}.each[${i}].of`, lineAmong(lines, i)),
       sum: shown(`${key}.each[${i}].sum`, sum),
     })),
   };

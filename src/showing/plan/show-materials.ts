@@ -80,8 +80,9 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
 }
 
 function wayTo(use: string): string {
-  const guide = /^guide:(.*)$/.exec(use)?.[1];
-  return guide === undefined ? `materials/index.html#material-${use}` : `guides/${guide}/index.html`;
+  return use.startsWith('guide:')
+    ? `guides/${use.slice('guide:'.length)}/index.html`
+    : `materials/index.html#material-${use}`;
 }
 
 /** What one model takes; of what does several, its share. */

@@ -14,7 +14,7 @@ export function lineName(line: PlannedLine): string {
 
 /** The same where the plan is of several lines; a single one is known, and goes without. */
 export function lineAmong(lines: readonly PlannedLine[], line: number | undefined): string {
-  return lines.length === 1 || line === undefined ? '' : lineName(lines[line]!);
+  return lines.length < 2 || line === undefined ? '' : lineName(lines[line]!);
 }
 
 function modelName({ at, level }: PlannedLine): string {

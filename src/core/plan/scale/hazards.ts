@@ -64,8 +64,8 @@ function materialSource(id: string, { materials }: Workspace): HazardSource | un
 /** Materials in the models of other guides that a step handles, but for those that it handles itself. */
 function withinModels(at: GuideAt, step: StepAt, workspace: Workspace): readonly string[] {
   const handled = materialsOf(at, step);
-  const models = handled.filter(isGuide).map((use) => use.slice('guide:'.length));
-  const within = models.flatMap((id) => materialsIn(id, undefined, workspace));
+  const models = handled.filter(isGuide);
+  const within = models.flatMap((use) => materialsIn(use.slice('guide:'.length), undefined, workspace));
   if (within.includes(`guide:${at.id}`)) return []; // in itself: told as that
   return [...new Set(within)].filter((id) => !handled.includes(id));
 }
