@@ -141,7 +141,7 @@ describe('what goes off', () => {
         code: 'rest-goes-off',
         severity: 'note',
         places: [],
-        facts: { material: 'milk', within: '6 months' },
+        facts: { material: 'milk', within: '6 mo' },
       },
     ]);
   });

@@ -7,7 +7,7 @@ import { convert } from '../../quantity/quantity.ts';
 import type { Line } from '../demand/line.ts';
 import { type Clock, limitMinutes } from '../time/clock.ts';
 import { goodUntil } from '../time/keeping.ts';
-import { minutesFact, momentFact, warning } from '../refusal.ts';
+import { minutesFact, momentFact, monthsFact, warning } from '../refusal.ts';
 import { densityOf, packContent } from '../scale/requirements.ts';
 import type { Plan, Purchase } from '../result.ts';
 import { type Use, amountIn, usesOf } from './uses.ts';
@@ -53,10 +53,7 @@ export function goesOff({ plan, lines, workspace, clock }: InUse): readonly Diag
 }
 
 function restGoesOff({ name }: Material, keeps: Keeping): Diagnostic {
-  const within =
-    'months' in keeps
-      ? `${keeps.months} ${keeps.months === '1' ? 'month' : 'months'}`
-      : minutesFact(limitMinutes(keeps));
+  const within = 'months' in keeps ? monthsFact(keeps.months) : minutesFact(limitMinutes(keeps));
   return { ...warning('rest-goes-off', { material: name, within }), severity: 'note' };
 }
 
