@@ -21,11 +21,8 @@ export function readHeat(text: string): Reading<Quantity | undefined> {
 }
 
 /** `60 degrees`, `60°`; not `60 °C`, the first end of `58°–62 °C`, or `30° from level`. */
-const bareDegrees = new RegExp(
-  String.raw`(\d[\d.]*) ?(?:degrees?\b|deg\b\.?|[°º˚])` +
-    String.raw`(?! ?(?:[CF]\b|celsius|centigrade|fahrenheit)| ?[–-] ?\d| to \d| (?:above|below|from|of|off|to|up|down)\b)`,
-  'iu',
-);
+const bareDegrees =
+  /(\d[\d.]*) ?(?:degrees?\b|deg\b\.?|[°º˚])(?! ?(?:[CF]\b|celsius|centigrade|fahrenheit)| ?[–-] ?\d| to \d| (?:above|below|from|of|off|to|up|down)\b)/iu;
 const inCelsius = (words: string): string =>
   words.replace(bareDegrees, (_, number: string) => `${number} °C`);
 
