@@ -33,7 +33,7 @@ function costOf({ of, sum }: ShownCost['each'][number]): Markup {
   return (
     <div>
       <span {...shows(sum)} />
-      <small class="of" {...shows(of)} />
+      <small {...shows(of)} />
     </div>
   );
 }

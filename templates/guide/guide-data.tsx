@@ -11,8 +11,16 @@ export interface GuideData {
   readonly jsonLd: string;
 }
 
-/** Files beside the page, and the guide itself as JSON-LD: data, which no browser runs. */
-export function guideData({ files, command, jsonLd }: GuideData): Markup {
+/**
+ * The guide as JSON-LD: data, which no browser runs. It says what the steps say, so it stands right after them: a page
+ * that is packed for the way remembers a stretch of itself and no more.
+ */
+export function howTo({ jsonLd }: GuideData): Markup {
+  return <script type="application/ld+json">{jsonLd}</script>;
+}
+
+/** Files beside the page, and what writes a calendar. */
+export function guideData({ files, command }: GuideData): Markup {
   return (
     <section id="data" class="data" aria-labelledby="data-head">
       <h2 id="data-head">{words.title}</h2>
@@ -21,7 +29,6 @@ export function guideData({ files, command, jsonLd }: GuideData): Markup {
         <p class="remark">{words.says}</p>
         {calendar(command)}
       </div>
-      <script type="application/ld+json">{jsonLd}</script>
     </section>
   );
 }

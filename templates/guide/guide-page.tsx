@@ -6,7 +6,7 @@ import { guideCareful } from './guide-careful.tsx';
 import { guideChecks } from './guide-checks.tsx';
 import { guideCosts } from './guide-costs.tsx';
 import { guideCutting } from './guide-cutting.tsx';
-import { guideData } from './guide-data.tsx';
+import { guideData, howTo } from './guide-data.tsx';
 import { guideHero } from './guide-hero.tsx';
 import { guideInUse } from './guide-in-use.tsx';
 import { guideMaterials } from './guide-materials.tsx';
@@ -79,7 +79,7 @@ function subheading(id: string, heading: string): ElementContent {
 }
 
 function buildPart(view: GuideView): Content {
-  const { line, guide, steps, plan } = view;
+  const { line, guide, steps, plan, data } = view;
   if (line.steps.length === 0) return null;
   return (
     <section id="build" class="build" aria-labelledby="build-head">
@@ -95,6 +95,7 @@ function buildPart(view: GuideView): Content {
           ),
         )}
       </ol>
+      {data ? howTo(data) : null}
     </section>
   );
 }
