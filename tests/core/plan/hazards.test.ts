@@ -90,6 +90,27 @@ describe('what can hurt in a step', () => {
     expect(found[1]!.sources).toEqual([{ kind: 'material', id: 'balloon', hazards: ['latex'] }]);
   });
 
+  it('of a part is not what cuts in it, nor what the step handles anyhow, nor what stands in a circle', () => {
+    const all = [...materials, aMaterial('lancet', { also: ['blade', 'latex'] })];
+    const arm = aGuide('arm', { materials: [aRow('lancet', '1'), aRow('balloon', '1')] });
+    const layIn = (id: string, ...rows: readonly ReturnType<typeof aRow>[]) =>
+      aGuide(id, { materials: [aRow('guide:arm', '1'), ...rows] });
+    const sourcesOf = (guide: Guide, part: Guide) => {
+      const workspace = aWorkspace({ materials: all, tools, guides: [part, guide] });
+      return stepHazards(planAt(guide), workspace)[0]!.sources.map(({ id, hazards }) => [id, hazards]);
+    };
+    expect(sourcesOf(layIn('pad'), arm)).toEqual([
+      ['lancet', ['latex']],
+      ['balloon', ['latex']],
+    ]);
+    expect(sourcesOf(layIn('pad', aRow('lancet', '1')), arm)).toEqual([
+      ['lancet', ['blade', 'latex']],
+      ['balloon', ['latex']],
+    ]);
+    const around = aGuide('arm', { materials: [aRow('guide:pad', '1'), aRow('balloon', '1')] });
+    expect(sourcesOf(layIn('pad'), around)).toEqual([]);
+  });
+
   it('comes from tools in hand, and from held ones over every step of their hold', () => {
     const found = hazardsOf({
       tools: [
