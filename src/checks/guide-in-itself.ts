@@ -1,6 +1,6 @@
 import type { Check, Finding } from './check.ts';
 import type { Context } from './lookup/context.ts';
-import { guidesWithin, guideUsed, isGuideUse } from './lookup/usage.ts';
+import { guidesWithin, guideUsed, isGuideUse } from '../core/model/guide-use.ts';
 
 /** A guide that needs its own model as a material, directly or through other guides. Told once a circle. */
 export const guideInItself: Check = {

@@ -1,7 +1,8 @@
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead, ModuleRead } from './lookup/context.ts';
 import { linkedTo, namedAt, the, unknownNames, type Reference } from './lookup/unknown-names.ts';
-import { directionsNamed, isGuideUse, usesInLife } from './lookup/usage.ts';
+import { isGuideUse } from '../core/model/guide-use.ts';
+import { directionsNamed, usesInLife } from './lookup/usage.ts';
 
 /** A material that a guide, a module or another material names, and no file describes. */
 export const unknownMaterial: Check = {

@@ -1,7 +1,7 @@
 import type { Check, Finding } from './check.ts';
 import type { Context, GuideRead, ModuleRead } from './lookup/context.ts';
 import { linkedTo, namedAt, the, unknownNames } from './lookup/unknown-names.ts';
-import { isGuideUse } from './lookup/usage.ts';
+import { guideUsed, isGuideUse } from '../core/model/guide-use.ts';
 
 /** A guide that another guide or a module names, and that is not there. */
 export const unknownOtherGuide: Check = {
@@ -19,7 +19,7 @@ function ofGuide(read: GuideRead, { workspace, isThere }: Context): readonly Fin
     isGuideUse(use)
       ? [
           {
-            name: use.slice('guide:'.length),
+            name: guideUsed(use),
             place: read.place('materials', i, 'use'),
             who: 'The list of materials',
             put: (id: string) => `use: guide:${id}`,

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../core/diagnostic.ts';
 import type { Workspace } from '../core/model/workspace.ts';
-import { guidesTouched, guidesWithin } from '../checks/lookup/usage.ts';
+import { guidesTouched } from '../checks/lookup/usage.ts';
+import { guidesWithin } from '../core/model/guide-use.ts';
 
 /**
  * The findings that touch some guides, and a module where they are its own: in their files, in those of the guides

@@ -22,8 +22,6 @@ export function faultsOfSettings(values: Values): readonly Fault[] {
 /** What a call sets of a plan; the rest is as the program has it. */
 export function settingsOf(values: Values, today: IsoDate, { stock, finished }: StockRead): PlanSettings {
   const { builders, spares, start, 'ready-by': readyBy, margin, 'good-until': goodUntil, effort } = values;
-  return given<PlanSettings>({
-    ...{ today, stock, finished },
-    ...{ builders, spares, start, readyBy, margin, goodUntil, effort },
-  });
+  const own = { builders, spares, start, readyBy, margin, goodUntil, effort };
+  return given<PlanSettings>({ today, stock, finished, ...own });
 }

@@ -6,7 +6,7 @@ import { sheetWords } from '../../src/words/sheets.ts';
 import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { isSaid, said, shows } from '../page/place.ts';
-import { type SheetFacts, sheetDocument, sheetHead } from './sheet-frame.tsx';
+import { type SheetFacts, sheetDocument, sheetHead, headingThatSays } from './sheet-frame.tsx';
 
 export interface PatternsSheetView extends SheetFacts {
   readonly patterns: ShownPatterns;
@@ -91,9 +91,7 @@ function unprinted({ unprinted: all }: ShownPatterns): Content {
   if (all.length === 0) return null;
   return (
     <section>
-      <h2>
-        {words.unprinted} <small>{words.unprintedSay}</small>
-      </h2>
+      {headingThatSays(words.unprinted, words.unprintedSay)}
       {scrolling(
         words.unprinted,
         <table>

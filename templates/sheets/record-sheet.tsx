@@ -6,7 +6,7 @@ import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blank, isSaid, rowsOf, shows } from '../page/place.ts';
 import { cautionSection } from './sheet-cautions.tsx';
-import { type SheetFacts, box, sheetDocument, sheetHead, spanOf } from './sheet-frame.tsx';
+import { type SheetFacts, box, sheetDocument, sheetHead, spanOf, headingThatSays } from './sheet-frame.tsx';
 import { emptyCells, emptyRows, tableHead } from '../page/table.tsx';
 
 export interface RecordSheetView extends SheetFacts {
@@ -51,9 +51,7 @@ function approval({ guide }: RecordSheetView): Content {
 function models({ tables, models: numbers }: ShownRecord): Markup {
   return (
     <section>
-      <h2>
-        {words.models} <small>{words.modelsSay}</small>
-      </h2>
+      {headingThatSays(words.models, words.modelsSay)}
       {tables.map((readings, i) => modelTable(readings, numbers, i === tables.length - 1))}
     </section>
   );
@@ -152,9 +150,7 @@ function lots({ lots: all }: ShownRecord): Content {
   if (all.length === 0) return null;
   return (
     <section>
-      <h2>
-        {words.lots} <small>{words.lotsSay}</small>
-      </h2>
+      {headingThatSays(words.lots, words.lotsSay)}
       {scrolling(
         words.lots,
         <table class="lots">
@@ -186,9 +182,7 @@ function lots({ lots: all }: ShownRecord): Content {
 function changes(): Markup {
   return (
     <section class="keep-together">
-      <h2>
-        {words.changes} <small>{words.changesSay}</small>
-      </h2>
+      {headingThatSays(words.changes, words.changesSay)}
       {scrolling(
         words.changes,
         <table class="changes">
@@ -212,9 +206,7 @@ function yieldAndRelease({ made }: ShownRecord): Markup {
           <li>{field}</li>
         ))}
       </ul>
-      <h2>
-        {words.release} <small>{words.releaseSay}</small>
-      </h2>
+      {headingThatSays(words.release, words.releaseSay)}
       <ul class="fields sign">
         {[words.released, words.held, words.filed].map((field) => (
           <li>{field}</li>

@@ -174,6 +174,15 @@ export function fieldsOf(fields: readonly string[]): Markup {
   );
 }
 
+/** The heading of a part, and what is done there. */
+export function headingThatSays(name: string, says: string): Markup {
+  return (
+    <h2>
+      {name} <small>{says}</small>
+    </h2>
+  );
+}
+
 /** A box to tick by hand. */
 export function box(): Markup {
   return <span class="box" />;

@@ -9,7 +9,7 @@ import { textList } from '../page/lists.tsx';
 import type { Content, Markup } from '../page/markup.ts';
 import { blanks, isSaid, rowsOf, said, shows, where } from '../page/place.ts';
 import { sheetChecks } from './sheet-checks.tsx';
-import { box } from './sheet-frame.tsx';
+import { box, headingThatSays } from './sheet-frame.tsx';
 
 /**
  * The steps in two columns, each with room for reading and times below it, then the checks. What can hurt stands above the acts of its
@@ -19,9 +19,7 @@ export function sheetMake(view: BenchSheetView): Markup {
   const { line, steps } = view;
   return (
     <section class="make">
-      <h2>
-        {words.make} <small>{words.makeSay}</small>
-      </h2>
+      {headingThatSays(words.make, words.makeSay)}
       <div class="steps">
         {line.steps.map((step) => stepBlock(step, steps[step.id], view))}
         {sheetChecks(view)}

@@ -4,6 +4,7 @@ import type { Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { shows } from '../page/place.ts';
 import { emptyRows, tableHead } from '../page/table.tsx';
+import { headingThatSays } from './sheet-frame.tsx';
 
 /** What was done otherwise than printed, and beside it who made it. What came of it stands on the batch record. */
 export function sheetRecord(view: BenchSheetView): Markup {
@@ -18,9 +19,7 @@ export function sheetRecord(view: BenchSheetView): Markup {
 function changes(): Markup {
   return (
     <>
-      <h2>
-        {words.changes} <small>{words.changesSay}</small>
-      </h2>
+      {headingThatSays(words.changes, words.changesSay)}
       {scrolling(
         words.changes,
         <table class="changes">
@@ -36,9 +35,7 @@ function handOver({ line }: BenchSheetView): Markup {
   const [before, after] = words.of.split('{batch}');
   return (
     <>
-      <h2>
-        {words.signOff} <small>{words.signOffSay}</small>
-      </h2>
+      {headingThatSays(words.signOff, words.signOffSay)}
       <ul class="fields sign">
         <li>
           {words.kept} <span class="blank" /> {words.rejected} <span class="blank" /> {before}

@@ -4,7 +4,7 @@ import type { BenchSheetView } from './bench-view.ts';
 import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blanks, rowsOf, shows } from '../page/place.ts';
-import { box } from './sheet-frame.tsx';
+import { box, headingThatSays } from './sheet-frame.tsx';
 import { emptyCells, tableHead } from '../page/table.tsx';
 
 /** What to measure out, with room for what was measured, its lot, and who did and checked it. */
@@ -12,9 +12,7 @@ export function sheetWeigh({ line }: BenchSheetView): Content {
   if (line.materials.length === 0) return null;
   return (
     <section>
-      <h2>
-        {words.weigh} <small>{words.weighSay}</small>
-      </h2>
+      {headingThatSays(words.weigh, words.weighSay)}
       {scrolling(
         words.weigh,
         <table class="weigh">

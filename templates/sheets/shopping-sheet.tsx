@@ -11,7 +11,7 @@ import { sheetWords } from '../../src/words/sheets.ts';
 import type { Content, Markup } from '../page/markup.ts';
 import { scrolling } from '../page/part.tsx';
 import { blank, blanks, isSaid, rowsOf, shows, where } from '../page/place.ts';
-import { type SheetFacts, box, sheetDocument, sheetHead } from './sheet-frame.tsx';
+import { type SheetFacts, box, sheetDocument, sheetHead, headingThatSays } from './sheet-frame.tsx';
 import { tableHead } from '../page/table.tsx';
 
 export interface ShoppingSheetView extends SheetFacts {
@@ -134,9 +134,7 @@ function sums({ goods, delivery, sum }: ShownSupplier): Markup {
 function othersPart(others: readonly ShownNotBought[]): Markup {
   return (
     <section class="others" {...where('list.others', others.length > 0)}>
-      <h2>
-        {words.others} <small>{words.othersSay}</small>
-      </h2>
+      {headingThatSays(words.others, words.othersSay)}
       {scrolling(
         words.others,
         <table>
@@ -157,9 +155,7 @@ function othersPart(others: readonly ShownNotBought[]): Markup {
 function toolsPart(tools: readonly ShownToolToBuy[]): Markup {
   return (
     <section class="others" {...where('list.tools', tools.length > 0)}>
-      <h2>
-        {words.tools} <small>{words.toolsSay}</small>
-      </h2>
+      {headingThatSays(words.tools, words.toolsSay)}
       {scrolling(
         words.tools,
         <table>

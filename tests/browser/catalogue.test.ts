@@ -3,17 +3,10 @@ import { readFileSync } from 'node:fs';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { inChromium } from './chromium.ts';
+import { demoGuides } from './demo-guides.ts';
 import { type PlannerSite, plannerSite } from './planner-site.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const demoGuides = [
-  'abscess-pouch',
-  'chest-drain-frame',
-  'knot-board',
-  'neck-airway-trainer',
-  'needle-block',
-  'suture-pad',
-];
 
 await inChromium('the catalogue', (browser) => {
   let demo: PlannerSite;

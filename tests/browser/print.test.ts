@@ -3,6 +3,7 @@ import jsQR from 'jsqr';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { labelStocks } from '../../src/core/model/label-stock.ts';
 import { inChromium } from './chromium.ts';
+import { demoGuides as guides } from './demo-guides.ts';
 import { type Drawn, type Pdf, type PdfPage, bare } from './pdf.ts';
 import { type Raster, inkOf, papers, poppler, printer, rastersIn } from './printer.ts';
 import { printedDemo } from './printed-demo.ts';
@@ -10,14 +11,6 @@ import { type SmallSite, smallSite } from './small-site.ts';
 
 /** Those with eight steps at most, one of them invented here. */
 const short = ['abscess-pouch', 'eight-steps', 'knot-board', 'neck-airway-trainer'];
-const guides = [
-  'abscess-pouch',
-  'chest-drain-frame',
-  'knot-board',
-  'neck-airway-trainer',
-  'needle-block',
-  'suture-pad',
-];
 const sheets = ['bench-sheet', 'shopping-list', 'cutting-plan', 'batch-record', 'patterns', 'labels'];
 const withMargins = sheets.filter((sheet) => sheet !== 'labels');
 const hasPoppler = poppler('pdftoppm', '-v') !== undefined;

@@ -4,18 +4,11 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { searchLibrary, searchScript } from '../../src/exports/search-library.ts';
 import { inChromium } from './chromium.ts';
+import { demoGuides } from './demo-guides.ts';
 import { type PlannerSite, plannerSite } from './planner-site.ts';
 import { manyGuides } from './many-guides.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const demoGuides = [
-  'abscess-pouch',
-  'chest-drain-frame',
-  'knot-board',
-  'neck-airway-trainer',
-  'needle-block',
-  'suture-pad',
-];
 const guide = 'needle-block/index.html';
 const catalogue = '../index.html';
 

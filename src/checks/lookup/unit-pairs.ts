@@ -2,7 +2,8 @@ import type { Place } from '../../core/diagnostic.ts';
 import { packContent } from '../../core/plan/scale/requirements.ts';
 import type { Context, GuideAtLevel } from './context.ts';
 import { amountOfRow, sizeOfPiece } from './row-keys.ts';
-import { isGuideUse, usesInLife } from './usage.ts';
+import { isGuideUse } from '../../core/model/guide-use.ts';
+import { usesInLife } from './usage.ts';
 
 /** Two amounts that must be of one kind. */
 export interface UnitPair {

@@ -1,4 +1,5 @@
 import type { Guide, Step, UsedInUse } from '../../core/model/guide.ts';
+import { isGuideUse } from '../../core/model/guide-use.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import { materialsIn } from '../../core/plan/scale/materials-in.ts';
 
@@ -17,25 +18,6 @@ export function materialsNamed(guide: Guide): ReadonlySet<string> {
 export function materialsHeld({ id, levels }: Guide, workspace: Workspace): readonly string[] {
   const all = levels.length === 0 ? [undefined] : levels.map((level) => level.id);
   return [...new Set(all.flatMap((level) => materialsIn(id, level, workspace)))];
-}
-
-/** `guide:vessel-insert`: a row that uses the model of another guide. */
-export function isGuideUse(use: string): boolean {
-  return use.startsWith('guide:');
-}
-
-/** `vessel-insert` of such a row. */
-export function guideUsed(use: string): string {
-  return use.slice('guide:'.length);
-}
-
-/** Ids of the guides whose models a guide needs, and of all that these need in turn. */
-export function guidesWithin(guide: string, { guides }: Workspace): ReadonlySet<string> {
-  const usedBy = (id: string): readonly string[] =>
-    (guides[id]?.materials ?? []).filter(({ use }) => isGuideUse(use)).map(({ use }) => guideUsed(use));
-  const found = new Set(usedBy(guide));
-  for (const id of found) usedBy(id).forEach((next) => found.add(next));
-  return found;
 }
 
 /** What a model uses up after it is built, each with the way to it. */

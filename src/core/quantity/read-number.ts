@@ -15,22 +15,21 @@ export function readCount(text: string): Reading<number> {
   return andThen(bareNumber(text), (value) => whole(text, value));
 }
 
+/** A count that is written in words is at its own place. */
 const smallNumbers: readonly string[] = [
-  ...[
-    'none',
-    'one',
-    'two',
-    'three',
-    'four',
-    'five',
-    'six',
-    'seven',
-    'eight',
-    'nine',
-    'ten',
-    'eleven',
-    'twelve',
-  ],
+  'none',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
 ];
 
 /** A share: `10 %`, `1/10`, `0.1`. A bare number above one is a percentage that lacks its sign. */

@@ -1,3 +1,4 @@
+import { guideUsed, isGuideUse } from '../../core/model/guide-use.ts';
 import type { Ingredient, MaterialRow, Mix, Pattern, Piece, ToolRow } from '../../core/model/guide.ts';
 import type { Amount, Quantity, Rational, Size, Varied } from '../../core/model/values.ts';
 import { exact } from '../../core/quantity/exact.ts';
@@ -66,10 +67,10 @@ export function readMaterialRow(from: Written<RowShape<'materials'>>, names: Gui
 
 /** A material, a mix, or `guide:ID`: the model of another guide. */
 export function readUse(text: string) {
-  return text.startsWith('guide:') ? readGuideUse(text) : readId(text);
+  return isGuideUse(text) ? readGuideUse(text) : readId(text);
 }
 function readGuideUse(text: string) {
-  const id = readId(text.slice('guide:'.length));
+  const id = readId(guideUsed(text));
   return id.ok ? { ...id, value: text } : id;
 }
 

@@ -7,6 +7,7 @@ import { showMoney } from '../text/money.ts';
 import { showCount } from '../text/numbers.ts';
 import type { CurveDrawing } from '../shown/shown-what-if.ts';
 import { shown } from '../shown/shown.ts';
+import { withRoom } from '../text/with-room.ts';
 
 /** How many times the least outlay is drawn: the first few sizes cost so much that the teeth would not be seen. */
 const drawnTimes = exact('5/2');
@@ -63,10 +64,7 @@ function labelledSizes(
 ): ReadonlySet<number> {
   const full = points.filter((point) => point.full).map(({ models }) => models);
   const isNear = (a: number, b: number): boolean => Math.abs(a - b) * 100 < roomForLabel * most;
-  return full.reduce(
-    (all, size) => ([...all].some((known) => isNear(known, size)) ? all : new Set([...all, size])),
-    new Set(current === undefined ? [] : [current]),
-  );
+  return new Set(withRoom([...(current === undefined ? [] : [current]), ...full], isNear));
 }
 
 /** The highest that is drawn: a few times the least, and never below the batch that is planned. */

@@ -9,6 +9,7 @@ import { pieceName } from './piece-name.ts';
 import type { Box, CutDrawing, Mark } from '../shown/shown-cutting.ts';
 import { type Shown, shown } from '../shown/shown.ts';
 import type { System } from '../text/systems.ts';
+import { withRoom } from '../text/with-room.ts';
 
 /**
  * A cut sheet as places to draw by. A roll or a length is drawn a little beyond what is used, so that its pieces are not
@@ -147,11 +148,7 @@ function marks(
   { apart, say }: { readonly apart: number; readonly say: (length: Exact) => string },
 ): readonly Mark[] {
   const isNear = (a: Exact, b: Exact): boolean => Math.abs(place(a) - place(b)) < apart;
-  const kept = at.reduce<Exact[]>(
-    (all, next) => (all.some((known) => isNear(known, next)) ? all : [...all, next]),
-    [],
-  );
-  return kept
+  return [...withRoom(at, isNear)]
     .sort((a, b) => a.compare(b))
     .map((mark, i) => ({ at: place(mark), label: shown(`${key}[${i}].label`, say(mark)) }));
 }

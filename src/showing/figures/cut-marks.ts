@@ -1,6 +1,7 @@
 import type { CutDrawing, Mark } from '../shown/shown-cutting.ts';
 import { fromTop, share } from './cut-places.ts';
 import { type Tree, tree } from './tree.ts';
+import { withRoom } from '../text/with-room.ts';
 
 /** Where a rule is read along the lower edge: a graduation and its figure, which on a phone is left out where it is crowded. */
 export function marksAcross({ across, width, by }: CutDrawing): readonly Tree[] {
@@ -44,8 +45,5 @@ const aroundOnPhone = 0.06;
 function roomyOnPhone(marks: readonly Mark[], width: number): ReadonlySet<Mark> {
   const room = ({ label }: Mark): number => (label.text.length * letterOnPhone + aroundOnPhone) * width;
   const isNear = (a: Mark, b: Mark): boolean => Math.abs(a.at - b.at) < (room(a) + room(b)) / 2;
-  return [...marks.slice(-1), ...marks].reduce(
-    (kept, mark) => ([...kept].some((known) => isNear(known, mark)) ? kept : new Set([...kept, mark])),
-    new Set<Mark>(),
-  );
+  return new Set(withRoom([...marks.slice(-1), ...marks], isNear));
 }

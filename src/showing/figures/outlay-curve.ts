@@ -1,5 +1,6 @@
 import type { CurveDrawing } from '../shown/shown-what-if.ts';
 import { type Tree, percent, picture, tree } from './tree.ts';
+import { withRoom } from '../text/with-room.ts';
 
 /**
  * Outlay each by the size of the batch: a saw-tooth, a dot at each size that fills its packs, a diamond at the batch
@@ -73,10 +74,7 @@ function isNamed({ label }: Point): boolean {
 function roomyOnPhone(points: readonly Point[]): ReadonlySet<Point> {
   const named = points.filter(isNamed);
   const isNear = (a: Point, b: Point): boolean => Math.abs(a.at - b.at) < roomOnPhone;
-  return [...named.filter(({ current }) => current), ...named].reduce(
-    (kept, point) => ([...kept].some((known) => isNear(known, point)) ? kept : new Set([...kept, point])),
-    new Set<Point>(),
-  );
+  return new Set(withRoom([...named.filter(({ current }) => current), ...named], isNear));
 }
 
 /** Thousandths of the width that a number needs on a phone. */

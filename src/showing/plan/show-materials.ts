@@ -1,4 +1,5 @@
 import type { Basis } from '../../core/model/guide.ts';
+import { guideUsed, isGuideUse } from '../../core/model/guide-use.ts';
 import type { Workspace } from '../../core/model/workspace.ts';
 import type { MixNeed, PlannedLine, RowNeed } from '../../core/plan/result.ts';
 import type { RowAt } from '../../core/plan/scale/step-uses.ts';
@@ -64,7 +65,7 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
   const pieces = row.pieces.length > 0;
   return {
     id: row.id,
-    ...(isMix || row.use.startsWith('guide:') ? {} : { material: row.use }),
+    ...(isMix || isGuideUse(row.use) ? {} : { material: row.use }),
     ...(isMix ? {} : { leadsTo: wayTo(row.use) }),
     name: useName(line.at, row.id, workspace),
     must: mustOf(row.use, workspace),
@@ -80,9 +81,7 @@ function rowTexts(row: RowAt, need: RowNeed, line: PlannedLine, workspace: Works
 }
 
 function wayTo(use: string): string {
-  return use.startsWith('guide:')
-    ? `guides/${use.slice('guide:'.length)}/index.html`
-    : `materials/index.html#material-${use}`;
+  return isGuideUse(use) ? `guides/${guideUsed(use)}/index.html` : `materials/index.html#material-${use}`;
 }
 
 /** What one model takes; of what does several, its share. */

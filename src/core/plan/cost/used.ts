@@ -3,7 +3,7 @@ import { type Exact, zero } from '../../quantity/exact.ts';
 import { type Measure, add, ratio } from '../../quantity/quantity.ts';
 import type { Line } from '../demand/line.ts';
 import { unitPrice } from '../supply/offers.ts';
-import { isGuide } from '../scale/requirements.ts';
+import { isGuideUse } from '../../model/guide-use.ts';
 
 /**
  * Used cost of each row of a line's materials: what ends in the models, with waste, at the price of the usual packs. A
@@ -13,7 +13,7 @@ export function usedByRow({ at, needs }: Line, workspace: Workspace): readonly E
   return needs.rows.map(({ row, usual }) => {
     const { use } = at.materials[row]!;
     const mix = needs.mixes.find((need) => need.mix === use);
-    if (!mix) return isGuide(use) ? zero : priceOf(use, usual, workspace);
+    if (!mix) return isGuideUse(use) ? zero : priceOf(use, usual, workspace);
     const all = needs.rows
       .filter((other) => at.materials[other.row]!.use === use)
       .map((other) => other.usual);

@@ -3,7 +3,7 @@ import type { Workspace } from '../../model/workspace.ts';
 import { type Exact, zero } from '../../quantity/exact.ts';
 import { convert, measure } from '../../quantity/quantity.ts';
 import type { Line } from '../demand/line.ts';
-import { isGuide } from '../scale/requirements.ts';
+import { isGuideUse } from '../../model/guide-use.ts';
 import type { CutPiece, CuttingPlan } from '../result.ts';
 import { modelsServed } from '../scale/runs.ts';
 import { portionsFor, withExtras } from '../scale/scale.ts';
@@ -50,7 +50,7 @@ type CutLine = Pick<Line, 'at' | 'made' | 'needs'>;
 
 function rowsCut(line: CutLine, index: number): readonly RowCut[] {
   return line.at.materials.flatMap((row, i) =>
-    row.pieces.length === 0 || isGuide(row.use)
+    row.pieces.length === 0 || isGuideUse(row.use)
       ? []
       : [{ row, kinds: row.pieces.map((piece) => kindOf(piece, line, { line: index, row: i })) }],
   );

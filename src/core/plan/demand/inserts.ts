@@ -5,7 +5,7 @@ import { type Exact, ceil, exact, zero } from '../../quantity/exact.ts';
 import type { Finished } from '../demand.ts';
 import { type Asked, type Line, forEachGood, lineOf } from './line.ts';
 import { refusal } from '../refusal.ts';
-import { isGuide } from '../scale/requirements.ts';
+import { guidesUsed, guideUsed, isGuideUse } from '../../model/guide-use.ts';
 
 /** Models of one line that go into those of another: an insert for a block. */
 export interface Insert {
@@ -56,15 +56,6 @@ export function withInserts(
   return withoutIdle(counted(all, order, (asked) => lineOf(asked, workspace, spares, finished), workspace));
 }
 
-/** Ids of the guides whose models a guide uses. */
-function guidesUsed({ materials }: Line['at']): string[] {
-  return [...new Set(materials.filter(({ use }) => isGuide(use)).map(({ use }) => guideIn(use)))];
-}
-
-function guideIn(use: string): string {
-  return use.slice('guide:'.length);
-}
-
 /** The line that makes whole models of a guide at its usual level. */
 function findWhole(lines: readonly Asked[], id: string, { guides }: Workspace): number {
   const { level } = planAt(guides[id]!);
@@ -100,9 +91,9 @@ function counted(
     lines[index] = line;
     for (const { row, total } of line.needs.rows) {
       const { use } = line.at.materials[row]!;
-      const needed = isGuide(use) ? ceil(total.value) : 0;
+      const needed = isGuideUse(use) ? ceil(total.value) : 0;
       if (needed === 0) continue;
-      const of = findWhole(all, guideIn(use), workspace);
+      const of = findWhole(all, guideUsed(use), workspace);
       inserts.push({ into: index, row, of, count: needed, before: countOf(inserts, of) });
     }
   }

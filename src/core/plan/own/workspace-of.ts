@@ -1,5 +1,6 @@
 import { given } from '../../given.ts';
 import type { Guide } from '../../model/guide.ts';
+import { guidesWithin } from '../../model/guide-use.ts';
 import { guidesOfModule } from '../../model/guides-of-module.ts';
 import type { Material } from '../../model/material.ts';
 import type { Module } from '../../model/module.ts';
@@ -28,7 +29,8 @@ function sliceOf(
   alsoTools: readonly string[],
   slim: (guide: Guide) => Guide,
 ): Workspace {
-  const guides = mapped(named(whole.guides, withInserted(whole.guides, ids)), slim);
+  const needed = ids.flatMap((id) => [id, ...guidesWithin(id, whole)]);
+  const guides = mapped(named(whole.guides, needed), slim);
   const kept = Object.values(guides);
   const materials = named(whole.materials, kept.flatMap(materialsOf));
   const tools = [...kept.flatMap((guide) => guide.tools.map(({ use }) => use)), ...alsoTools];
@@ -55,19 +57,6 @@ function named<T>(table: ById<T>, ids: readonly string[]): ById<T> {
 
 function mapped<T>(table: ById<T>, change: (value: T) => T): ById<T> {
   return Object.fromEntries(Object.entries(table).map(([id, value]) => [id, change(value)]));
-}
-
-/** A guide may use the model of another as a material: `guide:vessel-insert`. */
-function withInserted(
-  all: ById<Guide>,
-  [id, ...rest]: readonly string[],
-  found: readonly string[] = [],
-): readonly string[] {
-  if (id === undefined) return found;
-  const guide = all[id];
-  if (!guide || found.includes(id)) return withInserted(all, rest, found);
-  const inserted = guide.materials.flatMap(({ use }) => (use.startsWith('guide:') ? [use.slice(6)] : []));
-  return withInserted(all, [...rest, ...inserted], [...found, id]);
 }
 
 /** Rows, ingredients, what is replaced between uses, and products whose directions give a time. */

@@ -1,10 +1,10 @@
 import type { GuideAt } from '../../model/guide.ts';
+import { guideUsed, isGuideUse } from '../../model/guide-use.ts';
 import { allergens } from '../../model/material.ts';
 import type { Workspace } from '../../model/workspace.ts';
 import { exact } from '../../quantity/exact.ts';
 import { convert, measure } from '../../quantity/quantity.ts';
 import { materialsIn } from './materials-in.ts';
-import { isGuide } from './requirements.ts';
 import { type StepAt, materialsOf, toolsOf } from './step-uses.ts';
 
 /** What can hurt in one step, and where it comes from. */
@@ -64,8 +64,8 @@ function materialSource(id: string, { materials }: Workspace): HazardSource | un
 /** Materials in the models of other guides that a step handles, but for those that it handles itself. */
 function withinModels(at: GuideAt, step: StepAt, workspace: Workspace): readonly string[] {
   const handled = materialsOf(at, step);
-  const models = handled.filter(isGuide);
-  const within = models.flatMap((use) => materialsIn(use.slice('guide:'.length), undefined, workspace));
+  const models = handled.filter(isGuideUse);
+  const within = models.flatMap((use) => materialsIn(guideUsed(use), undefined, workspace));
   if (within.includes(`guide:${at.id}`)) return []; // in itself: told as that
   return [...new Set(within)].filter((id) => !handled.includes(id));
 }

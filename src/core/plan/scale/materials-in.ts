@@ -1,4 +1,5 @@
 import type { Guide } from '../../model/guide.ts';
+import { guideUsed, isGuideUse } from '../../model/guide-use.ts';
 import { planAt, usualLevel } from '../../model/plan-at.ts';
 import type { Workspace } from '../../model/workspace.ts';
 
@@ -19,7 +20,7 @@ export function materialsIn(
   const { setUp, between, after, renew } = at.inUse;
   const inUse = [setUp, between, after].flatMap((part) => part?.uses ?? []);
   const taken = [...inUse, ...renew.flatMap(({ materials }) => materials)].map(({ material }) => material);
-  const others = rows.filter((use) => use.startsWith('guide:')).map((use) => use.slice('guide:'.length));
+  const others = rows.filter(isGuideUse).map(guideUsed);
   const within = others.flatMap((other) => materialsIn(other, undefined, workspace, [...seen, id]));
   return [...rows, ...taken, ...within];
 }

@@ -1,3 +1,4 @@
+import { isGuideUse } from '../../model/guide-use.ts';
 import type { GuideAt } from '../../model/guide.ts';
 import type { Material, Pack } from '../../model/material.ts';
 import type { Workspace } from '../../model/workspace.ts';
@@ -39,17 +40,12 @@ function materialParts(at: GuideAt, { rows, mixes }: Needs): MaterialPart[] {
   return rows.flatMap(({ total, usual, unused }, row) => {
     const material = uses[row]!;
     const mix = mixes.find((need) => need.mix === material);
-    if (!mix) return isGuide(material) ? [] : [{ material, total, usual, unused }];
+    if (!mix) return isGuideUse(material) ? [] : [{ material, total, usual, unused }];
     if (uses.indexOf(material) < row) return [];
     return mix.ingredients.map(({ use, total, usual }) => {
       return { material: use, total, usual, unused: times(total, zero) };
     });
   });
-}
-
-/** A row may use the model of another guide: `guide:vessel-insert`. */
-export function isGuide(use: string): boolean {
-  return use.startsWith('guide:');
 }
 
 function requirementOf(
