@@ -1,10 +1,9 @@
 import type { Root } from 'hast';
-import type { ShownModel } from '../../src/showing/module/show-models.ts';
 import type { Shown } from '../../src/showing/shown/shown.ts';
 import { moduleWords } from '../../src/words/modules.ts';
 import { teachingWords } from '../../src/words/teaching.ts';
 import { type ModuleSheetFacts, moduleSheet, moduleSheetHead, sheetPart } from './module-sheet.tsx';
-import { careful, isCareful } from './sheet-careful.tsx';
+import { type Careful, careful, isCareful } from './sheet-careful.tsx';
 import { textList } from '../page/lists.tsx';
 import type { Content } from '../page/markup.ts';
 import { shows } from '../page/place.ts';
@@ -12,13 +11,9 @@ import { shows } from '../page/place.ts';
 const { sheets: titles } = teachingWords;
 const { trainee } = moduleWords;
 
-export interface HandOutView extends ModuleSheetFacts {
-  readonly day: readonly ShownDayItem[];
-  readonly models: readonly ShownModel[];
-  /** Dangers of what stands at the stations. */
-  readonly room: readonly Shown[];
+export interface HandOutView extends ModuleSheetFacts, Careful {
+  readonly day: readonly { readonly what: Shown; readonly takes: Shown }[];
 }
-type ShownDayItem = { readonly what: ShownModel['title']; readonly takes: ShownModel['title'] };
 
 /** The trainees' page on paper: one side where it can. */
 export function handOut(view: HandOutView): Root {

@@ -6,7 +6,7 @@ import { shows } from '../page/place.ts';
 import { defersLine } from './module-sheet.tsx';
 
 /** What of a module on a sheet can hurt. */
-interface Careful {
+export interface Careful {
   readonly models: readonly ShownModel[];
   /** Dangers of what stands at the stations. */
   readonly room: readonly Shown[];
